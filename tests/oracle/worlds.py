@@ -36,10 +36,13 @@ def logistic(x):
 
 
 def simulate(
-    rng, noise=1.2, resolution=0.6, shift=0.7, absent=0.1, never=0.1, skip=0.15, sure_wrong=0, drift=0.0, copy=0.0
+    rng, noise=1.2, resolution=0.6, shift=0.7, absent=0.1, never=0.1, skip=0.15, sure_wrong=0, drift=0.0, copy=0.0,
+    size=None, problems=0.0, lift=None,
 ):
-    """A class, and the probability of success of each student, concept and pass."""
+    """A class, and the probability of success of each student, concept and pass. `problems` is how
+    much the day's problems differ for the class, `lift` is added to the logit of success."""
     students = int(rng.integers(20, 36))
+    students = size or students
     ability = rng.normal(0, 0.8, students)
     ease = rng.normal(0.6, 1.0, CONCEPTS)
     own = rng.normal(0, 0.6, (students, CONCEPTS))
@@ -50,9 +53,10 @@ def simulate(
         growth += np.cumsum(rng.normal(0, drift, growth.shape), axis=1)
     wrong = rng.choice(CONCEPTS, sure_wrong, replace=False)
     ease[wrong] = -3.0
-    chance = logistic(
-        ability[:, None, None] + ease[None, :, None] + own[:, :, None] + growth[None] - 0.4
-    )
+    level = ability[:, None, None] + ease[None, :, None] + own[:, :, None] + growth[None] - 0.4
+    if lift is not None:
+        level = level + lift
+    chance = logistic(level)
     felt = np.log(chance / (1 - chance)) * resolution
     felt += rng.normal(shift, 0.6, students)[:, None, None]
     felt += rng.normal(0, 0.35, (CONCEPTS, ROTATIONS))[None]  # the day's problem
@@ -62,7 +66,12 @@ def simulate(
     rating = np.digitize(felt, (-0.8, 0.3, 1.6))
     same = rng.random(students) < 0.08
     rating[same] = rng.integers(1, 4, students)[same][:, None, None]
-    right = rng.random(chance.shape) < chance
+    in_class = chance
+    if problems:
+        # From a stream of its own, so that all else stays as it is.
+        of_day = rng.spawn(1)[0].normal(0, problems, growth.shape)
+        in_class = logistic(level + of_day[None])
+    right = rng.random(chance.shape) < in_class
     kind = rng.random(chance.shape) < 0.08
     marked = right | kind
     gone = rng.random((students, ROTATIONS)) < absent
@@ -107,6 +116,7 @@ def simulate(
             for upto in DATES
         ],
         "sure_wrong": [int(c) for c in wrong],
+        "taught": taught.tolist(),
     }
     return case, chance
 

@@ -187,7 +187,7 @@ test('reports of the class, of a group, and tables', async ({ page, bridge, hook
     await bridge.call('keep_groups', {
       class: id,
       date: SAMPLE_DAY,
-      groups: [{ slot: 0, concept: day.concepts[1]?.id ?? '', seats: [1, 2, 3] }],
+      groups: [{ slot: 0, concept: day.concepts[1]?.id ?? '', seats: [1, 2, 3], partners: [] }],
     });
     for (const next of ['tab-board', 'tab-print', 'print-what-report']) await hook(next).click();
     await hook('print-report').selectOption('group');

@@ -5,6 +5,7 @@
 //! hand-ins. [`sample_student`] decides what the students know, so that the board can be
 //! compared with it.
 
+mod history;
 mod names;
 mod sample_student;
 mod seeds;
@@ -39,6 +40,9 @@ const YEAR_WEEKS: u64 = 36;
 /// Concepts that are hard on purpose.
 const PLANTED: usize = 4;
 
+/// One of so many hand-ins of the last school day stays without an import.
+const LEFT: usize = 6;
+
 /// The sample class to make.
 #[derive(Debug, Clone)]
 pub struct DemoPlan {
@@ -50,7 +54,8 @@ pub struct DemoPlan {
     pub seed: u64,
     /// The date of the class. The simulation ends on the day before.
     pub today: NaiveDate,
-    /// Whether the hand-ins of the last week stay in the shared folder without an import.
+    /// Whether every sixth hand-in of the last school day stays in the shared folder without an
+    /// import.
     pub leave_last_hand_ins: bool,
 }
 
@@ -205,6 +210,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
         &planted,
         plan.seed,
     );
+    let taught_again = history::taught_again(&class, &difficulties, &school_days);
     progress.expect(plan.students * plan.weeks.max(1) + plan.students);
     let started = Instant::now();
     let plans: Vec<StudentPlan<'_>> = (0..plan.students)
@@ -217,24 +223,29 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
             difficulties: &difficulties,
             pack: &first_pack,
             hand_ins: places.shared_folder(),
+            taught_again: taught_again.as_ref().map(|(id, on)| (id.as_str(), *on)),
         })
         .collect();
     let counts = all_students(&plans, &school_days, progress)?;
 
     let import_started = Instant::now();
     let mut waiting = files_in(&places.shared_folder(), FileKind::HandIn).map_err(files)?;
-    let last_hand_in = school_days
-        .iter()
-        .rev()
-        .find(|d| student_year::is_hand_in_day(**d));
     if plan.leave_last_hand_ins
-        && let Some(last) = last_hand_in
+        && let Some(last) = school_days.last()
     {
-        waiting.retain(|source| !source.name().contains(&last.to_string()));
+        let mut nth = 0;
+        waiting.retain(|source| {
+            if !source.name().contains(&last.to_string()) {
+                return true;
+            }
+            nth += 1;
+            nth % LEFT != 0
+        });
     }
     let report = import_files(&desk, waiting, plan.today, &Progress::default())?;
     let refused = report.tally.refused as usize;
     let imported = report.tally.files() as usize - refused;
+    history::teach(&desk, &summary.id, taught_again, &school_days, plan.today)?;
     assign_weakest(&desk, &places, &summary.id, plan.today)?;
     Ok(DemoSummary {
         class: summary.id,

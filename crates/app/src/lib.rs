@@ -61,6 +61,7 @@ pub use desk::removal::RemovedId;
 pub use desk::removed::{Removed, RemovedWhat};
 pub use desk::roster::RosterText;
 pub use desk::talk::{TalkAsked, TalkNoted};
+pub use desk::taught_again::{TaughtAgainId, TaughtAgainNoted};
 pub use desk::{ClassId, DeskDoor, SeatId};
 pub use device::DeviceDoor;
 pub use device::backups::BackUp;
@@ -101,7 +102,7 @@ use surefoot_desk::{
 use surefoot_desk::{ClassNow, ProjectorConcept};
 use surefoot_desk::{ClassTitle, ProjectorDay, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
-use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView, TaughtAgainLog};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
@@ -235,6 +236,9 @@ calls::calls! {
         keep_groups(GroupsKept) -> GroupsDesk;
         group_page(GroupPageAsked) -> GroupPage;
         record_group(GroupResult) -> GroupsDesk;
+        taught_again(ClassId) -> TaughtAgainLog;
+        note_taught_again(TaughtAgainNoted) -> TaughtAgainLog;
+        drop_taught_again(TaughtAgainId) -> TaughtAgainLog;
         entry_day(EntryAsked) -> EntryDay;
         make_entries(Entries) -> Nothing;
         concept_reports(ClassConcept) -> ConceptReports;

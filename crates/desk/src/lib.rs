@@ -2,8 +2,8 @@
 //!
 //! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
 //! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
-//! `talk`, `groups`, `sentences` (the first screen), `assign`, `own` (exercises and concepts),
-//! `share` and `print`. All of
+//! `talk`, `groups`, `taught_again`, `sentences` (the first screen), `assign`, `own` (exercises
+//! and concepts), `share` and `print`. All of
 //! them use `class`; those that need reports use `estimate`, which makes the class estimate.
 //! The types that screens show are in the `views` of the folder that makes them.
 //!
@@ -26,6 +26,7 @@ mod sample;
 mod sentences;
 mod share;
 mod talk;
+mod taught_again;
 #[cfg(test)]
 mod tests;
 
@@ -43,3 +44,4 @@ pub use sample::{SampleExercise, SampleMisconception};
 pub use sentences::*;
 pub use share::*;
 pub use talk::*;
+pub use taught_again::*;

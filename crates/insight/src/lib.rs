@@ -17,6 +17,7 @@ mod grid;
 pub mod groups;
 pub mod stats;
 pub mod talk;
+pub mod taught_again;
 pub mod trend;
 
 pub use evidence::{Evidence, EvidenceError, PracticeCount};

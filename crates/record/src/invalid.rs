@@ -50,6 +50,8 @@ pub enum Field {
     Minutes,
     /// Names of students.
     Names,
+    /// What was done when a concept was taught again, in the teacher's words.
+    Note,
     /// A student's nickname.
     Nickname,
     /// A student's PIN.

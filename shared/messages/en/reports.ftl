@@ -96,6 +96,15 @@ report-family-help-3 = When something is hard, "not yet" is a good answer. Pleas
 report-family-note = From the teacher
 report-family-caution = These are your child's own words about learning. They are not a grade and not a diagnosis. If you have questions, ask the teacher.
 
+## The page of what was taught again.
+report-taught-title = What was taught again
+report-taught-title-of = What was tried with { $name }
+report-taught-none = Nothing was noted as taught again.
+report-taught-date = Day
+report-taught-whom = With whom
+report-taught-did = What was done
+report-taught-came = What came of it
+
 ## The conference page.
 report-conference-title = Talk with { $name }
 report-conference-title-seat = Talk with seat { $seat }
@@ -225,6 +234,8 @@ report-name-family-pages = Family pages for everyone
 report-about-family-pages = A page in plain words for the family of every student who has reported, in one file.
 report-name-conference = Page for a talk with a student
 report-about-conference = Ratings, results, practice and what you saw, with room for what you agree on.
+report-name-taught-again = What was taught again
+report-about-taught-again = What was tried, with whom, and what came of it: for the class by concept, or for one student for a conference.
 report-name-group = Small group
 report-about-group = One page for a small group: who, what goes wrong, exercises, and what came of it.
 report-name-talk = Today's talk

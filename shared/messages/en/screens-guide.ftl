@@ -38,6 +38,10 @@ guide-groups-title = Who sits together, on what
 guide-groups-1 = Say how many rounds and groups there are, who is absent, and who should or should not sit together. Then ask for groups.
 guide-groups-2 = You can move any student by hand. The line at the top says what a move costs and which rules it breaks.
 guide-groups-3 = Keep the groups and print a page for each. Afterwards, record who has it: the record counts on the board.
+guide-taught-title = Did it help?
+guide-taught-1 = Note what you taught again: from the talk, a group, an assignment, or here.
+guide-taught-2 = One pass later, Surefoot says whether those taught rose more than what was not taught again. It says so too when it cannot be told.
+guide-taught-3 = Show one concept or one student, and print the list for a conference.
 
 guide-assign-title = Practice for tonight
 guide-assign-1 = Choose concepts, amount and dates, for the class or for some students.

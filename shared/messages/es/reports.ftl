@@ -96,6 +96,15 @@ report-family-help-3 = Cuando algo cuesta, «todavía no» es una buena respuest
 report-family-note = Del docente
 report-family-caution = Es lo que su hijo o hija opina de su aprendizaje. No es una calificación ni un diagnóstico. Si tiene preguntas, hable con el docente.
 
+## La página de lo enseñado de nuevo.
+report-taught-title = Lo enseñado de nuevo
+report-taught-title-of = Lo que se intentó con { $name }
+report-taught-none = No hay nada anotado como enseñado de nuevo.
+report-taught-date = Día
+report-taught-whom = Con quién
+report-taught-did = Qué se hizo
+report-taught-came = Qué resultó
+
 ## La página para la charla.
 report-conference-title = Charla con { $name }
 report-conference-title-seat = Charla con el asiento { $seat }
@@ -225,6 +234,8 @@ report-name-family-pages = Páginas para todas las familias
 report-about-family-pages = Una página en palabras sencillas para la familia de cada estudiante que haya informado, en un solo archivo.
 report-name-conference = Página para hablar con un estudiante
 report-about-conference = Valoraciones, resultados, práctica y lo que viste, con espacio para lo que acuerden.
+report-name-taught-again = Lo enseñado de nuevo
+report-about-taught-again = Qué se intentó, con quién y qué resultó: de la clase, por concepto, o de un estudiante, para una charla.
 report-name-group = Grupo pequeño
 report-about-group = Una página para un grupo pequeño: quiénes, qué sale mal, ejercicios y qué resultó.
 report-name-talk = La charla de hoy

@@ -38,6 +38,10 @@ guide-groups-title = Quién se sienta con quién y para qué
 guide-groups-1 = Di cuántos turnos y grupos hay, quién falta y quiénes deben o no deben estar juntos. Luego pide los grupos.
 guide-groups-2 = Puedes mover a cualquier estudiante a mano. La línea de arriba dice lo que cuesta el cambio y qué reglas rompe.
 guide-groups-3 = Guarda los grupos e imprime una hoja para cada uno. Después anota quién ya lo domina: la anotación cuenta en el tablero.
+guide-taught-title = ¿Ayudó?
+guide-taught-1 = Anota lo que enseñaste de nuevo: desde la charla, un grupo, una tarea, o aquí.
+guide-taught-2 = Una vuelta después, Surefoot dice si quienes lo vieron subieron más que lo que no se enseñó de nuevo. También dice cuándo no se puede saber.
+guide-taught-3 = Muestra un concepto o un estudiante, e imprime la lista para una charla.
 
 guide-assign-title = Práctica para esta noche
 guide-assign-1 = Elige conceptos, cantidad y fechas, para la clase o para algunos estudiantes.

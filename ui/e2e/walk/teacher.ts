@@ -113,6 +113,18 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await hook('groups-keep').click();
   await expect(hooks('record-').first()).toBeVisible();
   await at('groups-kept');
+  await hooks('groups-show-').first().click();
+  await expect(hook('groups-shown')).toBeVisible();
+  await at('groups-shown');
+  await leaveDialog(page);
+  await hook('taught-open').click();
+  await expect(hooks('taught-entry-').first()).toBeVisible();
+  await at('taught');
+  await hook('taught-add').click();
+  await expect(hook('taught-note')).toBeVisible();
+  await hook('taught-some').check();
+  await at('taught-form');
+  await leaveDialog(page);
 
   // --- assigned practice
   const { rows } = await bridge.call('board', { class: sample });
@@ -234,6 +246,10 @@ export async function walkOwnDesk(way: Way, at: At): Promise<void> {
     await expect(page.locator('main h1')).toBeVisible();
     await at(`empty-${empty}`);
   }
+  await hook('tab-groups').click();
+  await hook('taught-open').click();
+  await expect(hook('taught-add')).toBeVisible();
+  await at('empty-taught');
   await hook('tab-class').click();
   await hook('class-seats').click();
   await hooks('seat-move-').first().click();

@@ -20,6 +20,7 @@ export type DeskRoute =
   | { at: 'student'; seat: number }
   | { at: 'talk'; day?: 'second' }
   | { at: 'groups'; suggest?: boolean }
+  | { at: 'taught' }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }

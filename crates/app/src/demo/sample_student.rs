@@ -25,6 +25,10 @@ const PLANTED: f64 = 2.4;
 const PLANTED_PACE: f64 = 0.3;
 /// The share of a gain that an exercise gives.
 const EXERCISE_SHARE: f64 = 0.4;
+/// What the sample class gains where a concept is taught again.
+const TAUGHT_AGAIN: f64 = 2.0;
+/// How much weaker the student is who is sure and wrong, and how much surer.
+const SURE_AND_WRONG: (f64, f64) = (1.2, 2.4);
 /// The share of wrong results that students mark as right.
 const LENIENT: f64 = 0.08;
 
@@ -67,6 +71,18 @@ impl Difficulties {
                 .collect(),
             planted: planted.to_vec(),
         }
+    }
+}
+
+impl Difficulties {
+    /// The hardest of some concepts, without those that are hard on purpose.
+    #[must_use]
+    pub fn hardest<'a>(&self, of: impl Iterator<Item = &'a str>) -> Option<&'a str> {
+        of.filter(|concept| !self.planted.iter().any(|planted| planted == concept))
+            .max_by(|a, b| {
+                let hard = |concept: &str| self.by_concept.get(concept).copied().unwrap_or(0.0);
+                hard(a).total_cmp(&hard(b))
+            })
     }
 }
 
@@ -135,6 +151,25 @@ impl SampleStudent {
     /// Has the first lesson on a concept.
     pub fn lesson(&mut self, concept: &str, class: &Difficulties, date: NaiveDate) {
         self.meet(concept, class, date, 2.0);
+    }
+
+    /// Is taught a concept again.
+    pub fn is_taught_again(&mut self, concept: &str, date: NaiveDate) {
+        let left = self.left(concept, date);
+        let added = self.added.entry(concept.to_owned()).or_default();
+        added.amount = left + TAUGHT_AGAIN;
+        added.meetings += 1;
+        added.on = Some(date);
+    }
+
+    /// The same student, but sure and wrong.
+    #[must_use]
+    pub fn sure_and_wrong(self) -> Self {
+        Self {
+            ability: self.ability - SURE_AND_WRONG.0,
+            bias: self.bias + SURE_AND_WRONG.1,
+            ..self
+        }
     }
 
     /// Reviews a concept in class, and returns the outcome that the student marks.

@@ -49,10 +49,17 @@ pub(super) struct StudentPlan<'a> {
     pub pack: &'a FirstPack,
     /// The folder for the hand-ins.
     pub hand_ins: PathBuf,
+    /// The concept that the class is taught again, and when.
+    pub taught_again: Option<(&'a str, NaiveDate)>,
 }
 
-/// Students make hand-ins on Fridays.
-pub(super) fn is_hand_in_day(date: NaiveDate) -> bool {
+/// The student who is sure and wrong, counted from 0.
+const SURE_AND_WRONG: usize = 4;
+/// The student whose device is late: it hands in only in the first half of the weeks.
+const LATE: usize = 8;
+
+/// Students make hand-ins on Fridays, and on the last school day.
+fn is_hand_in_day(date: NaiveDate) -> bool {
     date.weekday() == Weekday::Fri
 }
 
@@ -64,6 +71,9 @@ pub(super) fn live_weeks(
 ) -> Result<Counts, CallError> {
     let own = |what: &str| format!("student {} {what}", plan.number);
     let mut student = SampleStudent::draw(number(plan.seed, &own("learner")));
+    if plan.number == SURE_AND_WRONG {
+        student = student.sure_and_wrong();
+    }
     make_file(&plan.store)?;
     let store = StudentStore::open(&plan.store, Durability::Relaxed)?;
     let first = school_days
@@ -108,18 +118,26 @@ pub(super) fn live_weeks(
         }
         if student.decides(0.95) {
             counts.check_ins += day_in_class(plan, &store, &joined, &mut student, *date)?;
+            if let Some((concept, on)) = plan.taught_again
+                && on == *date
+            {
+                student.is_taught_again(concept, on);
+            }
         }
         if student.decides(evenings) {
             counts.answers += evening(plan, &store, &joined, &mut student, *date)?;
         }
-        if is_hand_in_day(*date) && !student.decides(forgets) {
+        let last = nth + 1 == school_days.len();
+        let late = plan.number == LATE && nth >= school_days.len() / 2;
+        let hands_in = is_hand_in_day(*date) && !student.decides(forgets);
+        if (hands_in || last) && !late {
             let [a, b, c, d, ..] = seed32(plan.seed, &own(&format!("hand-in of {date}")));
             let made = surefoot_student::make_hand_in(&store, &joined, *date, &[a, b, c, d])?;
             write_private(&plan.hand_ins.join(&made.file_name), &made.bytes).map_err(files)?;
             surefoot_student::note_hand_in(&store, &made)?;
             counts.hand_ins += 1;
         }
-        if nth % 5 == 4 || nth + 1 == school_days.len() {
+        if nth % 5 == 4 || last {
             progress.step();
         }
     }

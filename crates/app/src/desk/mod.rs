@@ -22,6 +22,7 @@ pub mod removal;
 pub mod removed;
 pub mod roster;
 pub mod talk;
+pub mod taught_again;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;

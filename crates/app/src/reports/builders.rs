@@ -163,6 +163,31 @@ pub(super) fn conference(source: &ReportSource<'_>) -> Built<ReportPage> {
     )?)
 }
 
+/// What was taught again, and what came of it: for the class, or for one student.
+pub(super) fn taught_again(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let (class, seat) = (source.class, source.values.seat);
+    if seat.is_some_and(|seat| class.seats.iter().all(|row| row.number != seat)) {
+        return Err(CallError::NotFound {
+            what: "seat".into(),
+        });
+    }
+    let mut log = surefoot_desk::taught_again(source.desk, class, source.language(), source.today)?;
+    if !source.with_names {
+        log.seats.iter_mut().for_each(|one| one.name = None);
+        // The teacher's words may hold a name.
+        log.entries.iter_mut().for_each(|entry| entry.note = None);
+        let members = log.entries.iter_mut().flat_map(|entry| &mut entry.members);
+        members.for_each(|member| member.name = None);
+    }
+    let title = &class.row.title;
+    Ok(page::taught_again::taught_again_page(
+        &log,
+        seat,
+        title,
+        source.locale(),
+    )?)
+}
+
 /// One page for a small group.
 pub(super) fn group(source: &ReportSource<'_>) -> Built<ReportPage> {
     let values = source.values;
@@ -199,7 +224,10 @@ pub(super) fn substitute(source: &ReportSource<'_>) -> Built<ReportPage> {
     let mut kept = surefoot_desk::groups_desk(desk, class, language, today)?.kept;
     if !source.with_names {
         let groups = kept.iter_mut().flat_map(|day| &mut day.groups);
-        let members = groups.flat_map(|group| &mut group.members);
+        let members = groups.flat_map(|group| {
+            let parts = [&mut group.members, &mut group.partners, &mut group.missed];
+            parts.into_iter().flatten()
+        });
         members.for_each(|member| member.name = None);
     }
     let facts = &class.facts;

@@ -99,6 +99,17 @@ pub const REPORTS: &[Report] = &[
         },
     },
     Report {
+        name: "taught_again",
+        section: ReportSection::Report,
+        fields: &[SeatOrAll, Paper],
+        file_name: "taught-again{one}-{date}",
+        kind: FileKind::Pdf,
+        output: Output::Page {
+            fits_one_sheet: false,
+            build: build::taught_again,
+        },
+    },
+    Report {
         name: "group",
         section: ReportSection::Report,
         fields: &[Group, Paper],

@@ -10,6 +10,7 @@ mod instances;
 mod share_safe;
 mod statistics;
 mod talk_plan;
+mod taught_again;
 
 use crate::out::{CommandResult, put_line};
 use instances::{each, read};
@@ -45,6 +46,8 @@ enum Method {
     Detection,
     /// Which concepts rise or fall.
     Trends,
+    /// Whether teaching a concept again helped.
+    TaughtAgain,
     /// How well a student's ratings agree with the results.
     Calibration,
     /// Small groups.
@@ -79,6 +82,7 @@ fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {
         Method::ClassEstimate => each(file, "cases", class::estimate),
         Method::Detection => each(file, "cases", class::detection),
         Method::Trends => each(file, "cases", |case| class::trends(case, file)),
+        Method::TaughtAgain => each(file, "cases", taught_again::answer),
         Method::Calibration => each(file, "cases", |case| calibration::answer(case, file)),
         Method::Groups => each(file, "cases", |case| groups::answer(case, file, seconds)),
         Method::TalkPlan => each(file, "cases", |case| talk_plan::answer(case, file)),

@@ -5,7 +5,7 @@ use super::views::GroupMember;
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, HashMap, HashSet};
 use surefoot_catalogue::rating::Outcome;
 use surefoot_insight::class_estimate::{ClassEstimate, class_estimate};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
@@ -15,6 +15,163 @@ use surefoot_store::desk::{ObservationRow, PracticeReport};
 
 /// False discovery rate of the trends.
 const TREND_RATE: f64 = 0.1;
+
+/// Answers that a record after a group counts for beside the result: the teacher saw the student at
+/// work on the four exercises of the group's page.
+const FURTHER_ANSWERS: u32 = 3;
+
+/// What counts of a class's reports up to a date. Concepts and students have the indices of
+/// `concepts` and `seats`.
+pub(crate) struct CountedReports {
+    /// See [`Reports`], also for the others.
+    pub concepts: Vec<String>,
+    pub seats: Vec<u32>,
+    pub check_ins: Vec<SeatCheckIn>,
+    pub practice: Vec<PracticeReport>,
+    pub observations: Vec<ObservationRow>,
+    pub passes: Passes,
+}
+
+/// Which of these reports are taken: those whose dates are between two, both included.
+pub(crate) struct Taken {
+    pub check_ins: (NaiveDate, NaiveDate),
+    pub practice: (NaiveDate, NaiveDate),
+    pub observations: (NaiveDate, NaiveDate),
+    /// Whether what was recorded after a group is among the observations.
+    pub group_records: bool,
+}
+
+impl Taken {
+    pub fn all() -> Self {
+        let ever = (NaiveDate::MIN, NaiveDate::MAX);
+        Self {
+            check_ins: ever,
+            practice: ever,
+            observations: ever,
+            group_records: true,
+        }
+    }
+}
+
+fn between((from, to): (NaiveDate, NaiveDate), date: NaiveDate) -> bool {
+    from <= date && date <= to
+}
+
+impl CountedReports {
+    /// Reads them, and the newest report of each seat.
+    pub fn read(
+        desk: &DeskStore,
+        class: &OpenClass,
+        today: NaiveDate,
+    ) -> Result<(Self, BTreeMap<u32, NaiveDate>), DeskError> {
+        let facts = &class.facts;
+        let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
+        let known: HashSet<&str> = concepts.iter().map(String::as_str).collect();
+        let dates = class.counted_dates(today);
+        let Counted {
+            check_ins,
+            practice,
+            newest,
+        } = counted::counted(desk, class, today)?;
+        let observations = desk
+            .observations(&class.row.id)?
+            .into_iter()
+            .filter(|r| dates.contains(r.date) && known.contains(r.concept.as_str()))
+            .collect();
+        let read = Self {
+            seats: class.seats.iter().map(|s| s.number).collect(),
+            check_ins,
+            practice,
+            observations,
+            passes: Passes::of(&facts.rotation, &facts.year),
+            concepts,
+        };
+        Ok((read, newest))
+    }
+
+    /// Those taken, as input of the estimate for passes up to `last_pass`.
+    pub fn evidence(&self, last_pass: usize, taken: &Taken) -> Result<Evidence, DeskError> {
+        let concept_at: HashMap<&str, usize> = (self.concepts.iter().enumerate())
+            .map(|(i, c)| (c.as_str(), i))
+            .collect();
+        let seat_at: HashMap<u32, usize> = (self.seats.iter().enumerate())
+            .map(|(i, s)| (*s, i))
+            .collect();
+        let mut evidence = Evidence::new(self.seats.len(), self.concepts.len(), last_pass + 1)?;
+        // By student and concept, oldest first.
+        let mut marks: BTreeMap<(usize, usize), Vec<(NaiveDate, bool)>> = BTreeMap::new();
+        for report in &self.check_ins {
+            let (Some(&student), Some(&concept)) = (
+                seat_at.get(&report.seat),
+                concept_at.get(report.concept.as_str()),
+            ) else {
+                continue;
+            };
+            if !between(taken.check_ins, report.date) {
+                continue;
+            }
+            let of_pass = self.passes.on(report.date);
+            if let Some(confidence) = report.confidence {
+                evidence.rate(student, concept, of_pass, confidence)?;
+            }
+            let Some(right) = report.outcome.and_then(Outcome::is_right) else {
+                continue;
+            };
+            let of = marks.entry((student, concept)).or_default();
+            of.push((report.date, right));
+        }
+        // An observation has no sequence. As paper does, it follows all results up to its date.
+        for seen in &self.observations {
+            let after_a_group = seen.rating.is_none();
+            if !between(taken.observations, seen.date) || (after_a_group && !taken.group_records) {
+                continue;
+            }
+            if let (Some(&student), Some(&concept)) = (
+                seat_at.get(&seen.seat),
+                concept_at.get(seen.concept.as_str()),
+            ) {
+                let of = marks.entry((student, concept)).or_default();
+                let before = of.iter().rposition(|(date, _)| *date <= seen.date);
+                of.insert(before.map_or(0, |at| at + 1), (seen.date, seen.has_it));
+                if after_a_group {
+                    let right = if seen.has_it { FURTHER_ANSWERS } else { 0 };
+                    evidence.practise(PracticeCount {
+                        student,
+                        concept,
+                        pass: self.passes.on(seen.date),
+                        right,
+                        wrong: FURTHER_ANSWERS - right,
+                    })?;
+                }
+            }
+        }
+        for ((student, concept), of) in marks {
+            for (date, right) in of {
+                evidence.mark(student, concept, self.passes.on(date), right)?;
+            }
+        }
+        for report in &self.practice {
+            let (Some(&student), Some(&concept)) = (
+                seat_at.get(&report.seat),
+                concept_at.get(report.concept.as_str()),
+            ) else {
+                continue;
+            };
+            if !between(taken.practice, report.date) {
+                continue;
+            }
+            evidence.practise(PracticeCount {
+                student,
+                concept,
+                pass: self.passes.on(report.date),
+                right: report.alone,
+                // An answer with help does not show that the student has it.
+                wrong: report.with_help.saturating_add(report.wrong),
+            })?;
+        }
+        Ok(evidence)
+    }
+}
 
 /// The reports of a class up to a date, and the estimate from them. Concepts and students
 /// have the indices of `concepts` and `seats`.
@@ -51,81 +208,17 @@ impl Reports {
         today: NaiveDate,
     ) -> Result<Self, DeskError> {
         let facts = &class.facts;
-        let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
-        let concept_at: HashMap<&str, usize> = concepts
-            .iter()
-            .enumerate()
-            .map(|(i, c)| (c.as_str(), i))
-            .collect();
-        let seats: Vec<u32> = class.seats.iter().map(|s| s.number).collect();
-        let seat_at: HashMap<u32, usize> = seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
-        let dates = class.counted_dates(today);
-        let Counted {
+        let pass = facts.rotation.pass_on(&facts.year, today);
+        let (counted, newest) = CountedReports::read(desk, class, today)?;
+        let evidence = counted.evidence(pass, &Taken::all())?;
+        let CountedReports {
+            concepts,
+            seats,
             check_ins,
             practice,
-            newest,
-        } = counted::counted(desk, class, today)?;
-
-        let observations: Vec<ObservationRow> = desk
-            .observations(&class.row.id)?
-            .into_iter()
-            .filter(|r| dates.contains(r.date) && concept_at.contains_key(r.concept.as_str()))
-            .collect();
-
-        let pass = facts.rotation.pass_on(&facts.year, today);
-        let passes = Passes::of(&facts.rotation, &facts.year);
-        let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
-        // By student and concept, oldest first.
-        let mut marks: BTreeMap<(usize, usize), Vec<(NaiveDate, bool)>> = BTreeMap::new();
-        for report in &check_ins {
-            let (Some(&student), Some(&concept)) = (
-                seat_at.get(&report.seat),
-                concept_at.get(report.concept.as_str()),
-            ) else {
-                continue;
-            };
-            let of_pass = passes.on(report.date);
-            if let Some(confidence) = report.confidence {
-                evidence.rate(student, concept, of_pass, confidence)?;
-            }
-            let Some(right) = report.outcome.and_then(Outcome::is_right) else {
-                continue;
-            };
-            let of = marks.entry((student, concept)).or_default();
-            of.push((report.date, right));
-        }
-        // An observation has no sequence. As paper does, it follows all results up to its date.
-        for seen in &observations {
-            if let (Some(&student), Some(&concept)) = (
-                seat_at.get(&seen.seat),
-                concept_at.get(seen.concept.as_str()),
-            ) {
-                let of = marks.entry((student, concept)).or_default();
-                let before = of.iter().rposition(|(date, _)| *date <= seen.date);
-                of.insert(before.map_or(0, |at| at + 1), (seen.date, seen.has_it));
-            }
-        }
-        for ((student, concept), of) in marks {
-            for (date, right) in of {
-                evidence.mark(student, concept, passes.on(date), right)?;
-            }
-        }
-        for report in &practice {
-            let (Some(&student), Some(&concept)) = (
-                seat_at.get(&report.seat),
-                concept_at.get(report.concept.as_str()),
-            ) else {
-                continue;
-            };
-            evidence.practise(PracticeCount {
-                student,
-                concept,
-                pass: passes.on(report.date),
-                right: report.alone,
-                // An answer with help does not show that the student has it.
-                wrong: report.with_help.saturating_add(report.wrong),
-            })?;
-        }
+            observations,
+            passes,
+        } = counted;
         #[cfg(test)]
         super::fits::count_one();
         let estimate = class_estimate(&evidence, pass);

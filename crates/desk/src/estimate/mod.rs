@@ -5,7 +5,7 @@ pub(crate) mod counted;
 mod misconceptions;
 mod views;
 
-pub(crate) use class_reports::{OfConcept, Reports, trends_of};
+pub(crate) use class_reports::{CountedReports, OfConcept, Reports, Taken, trends_of};
 pub(crate) use counted::SeatCheckIn;
 pub use misconceptions::OTHER_MISCONCEPTION;
 pub(crate) use misconceptions::misconceptions;

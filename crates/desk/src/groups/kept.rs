@@ -3,13 +3,14 @@
 
 use super::plan::{HAS_IT_FROM, weakest_taught};
 use super::views::{
-    GroupChosen, GroupPage, GroupRecord, GroupView, GroupWishes, GroupsDesk, GroupsOfDay,
+    GroupChosen, GroupPage, GroupRecord, GroupWishes, GroupsDesk, GroupsOfDay, KeptGroup,
     PageFirst, PageMember,
 };
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule, Thing};
 use crate::estimate::{GroupMember, MisconceptionCount, PracticeSums, Reports};
 use crate::sample::{SampleExercise, sample};
+use crate::taught_again::note_group;
 use chrono::{Datelike, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -19,7 +20,7 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::{GroupRoomRow, ObservationRow, SmallGroupRow};
 
 /// Days with kept groups that are listed.
-const DAYS_LISTED: usize = 10;
+const DAYS_LISTED: usize = 30;
 
 /// Groups of a day at most.
 const MOST_GROUPS: usize = 72;
@@ -51,6 +52,7 @@ pub fn groups_desk(
         wishes.groups_at_once = room.groups_at_once;
         wishes.size_least = room.size_least;
         wishes.size_most = room.size_most;
+        wishes.with_partner = room.with_partner;
     }
     let kept = desk
         .small_group_dates(id)?
@@ -69,6 +71,7 @@ pub fn groups_desk(
             .filter_map(|at| reports.concepts.get(at))
             .map(|concept| class.facts.name(concept, language))
             .collect(),
+        next_day: class.facts.year.next_school_day(today),
         kept,
     })
 }
@@ -83,7 +86,10 @@ fn groups_of_day(
     let groups = desk.small_groups(&class.row.id, date)?;
     let met: BTreeSet<(u32, &str)> = groups
         .iter()
-        .flat_map(|g| g.seats.iter().map(|s| (*s, g.concept.as_str())))
+        .flat_map(|g| {
+            let taught = g.seats.iter().filter(|seat| !g.partners.contains(seat));
+            taught.map(|seat| (*seat, g.concept.as_str()))
+        })
         .collect();
     let records = desk
         .observations(&class.row.id)?
@@ -95,26 +101,41 @@ fn groups_of_day(
             has_it: seen.has_it,
         })
         .collect();
+    let absent = desk.absences(&class.row.id, date)?;
     Ok(GroupsOfDay {
         date,
         groups: groups
             .iter()
             .map(|group| {
                 let at = reports.concept_at(&group.concept);
-                GroupView {
-                    slot: group.slot,
-                    concept: class.facts.name(&group.concept, language),
-                    members: group
-                        .seats
-                        .iter()
+                let of = |seats: &mut dyn Iterator<Item = &u32>| -> Vec<GroupMember> {
+                    seats
                         .filter_map(|seat| reports.student_at(*seat))
                         .filter_map(|student| reports.member(class, student, at))
-                        .collect(),
+                        .collect()
+                };
+                let is_partner = |seat: &&u32| group.partners.contains(seat);
+                KeptGroup {
+                    slot: group.slot,
+                    concept: class.facts.name(&group.concept, language),
+                    members: of(&mut group.seats.iter().filter(|seat| !is_partner(seat))),
+                    partners: of(&mut group.seats.iter().filter(is_partner)),
+                    missed: of(&mut absent.iter().filter(|seat| {
+                        !is_partner(seat)
+                            && (group.seats.contains(seat) || needs(reports, **seat, at))
+                    })),
                 }
             })
             .collect(),
         records,
     })
+}
+
+/// Whether a student probably needs a concept, or nothing says so.
+fn needs(reports: &Reports, seat: u32, concept: Option<usize>) -> bool {
+    let estimate = reports.student_at(seat).zip(concept);
+    let estimate = estimate.and_then(|(student, at)| reports.estimate.student(student, at));
+    !reports.estimate.level_known || estimate.is_none_or(|of| of.need(HAS_IT_FROM) >= 0.5)
 }
 
 /// Keeps the wishes: the absences for `today`, everything else from now on.
@@ -141,6 +162,7 @@ pub fn keep_group_wishes(
                 groups_at_once: wishes.groups_at_once,
                 size_least: wishes.size_least,
                 size_most: wishes.size_most,
+                with_partner: wishes.with_partner,
             },
         )?;
         desk.put_seat_pairs(id, &wishes.keep_apart, &wishes.keep_together)?;
@@ -165,10 +187,18 @@ pub fn keep_groups(
         for seat in &group.seats {
             class.check_seat(*seat)?;
         }
+        let partners = group.partners.iter().copied();
+        let partners: Vec<u32> = partners
+            .filter(|seat| !group.seats.contains(seat))
+            .collect();
+        for seat in &partners {
+            class.check_seat(*seat)?;
+        }
         rows.push(SmallGroupRow {
             slot: group.slot,
             concept: group.concept.clone(),
-            seats: group.seats.clone(),
+            seats: group.seats.iter().chain(&partners).copied().collect(),
+            partners,
         });
     }
     rows.sort_by_key(|group| group.slot);
@@ -177,7 +207,8 @@ pub fn keep_groups(
 }
 
 /// Records after a group whether a student has the concept; `None` removes the record. The
-/// estimate counts it as a result.
+/// estimate counts it as a result and three further answers, and a group with a record was taught
+/// again.
 pub fn record_group(
     desk: &DeskStore,
     class: &OpenClass,
@@ -188,20 +219,25 @@ pub fn record_group(
 ) -> Result<(), DeskError> {
     class.check_seat(seat)?;
     class.check_concept(concept)?;
-    match has_it {
-        Some(has_it) => desk.put_observation(
-            &class.row.id,
-            &ObservationRow {
-                seat,
-                date,
-                concept: concept.to_owned(),
-                confidence: None,
-                has_it,
-            },
-        )?,
-        None => desk.drop_observation(&class.row.id, seat, date, concept)?,
-    }
-    Ok(())
+    desk.transaction(|| {
+        match has_it {
+            Some(has_it) => {
+                desk.put_observation(
+                    &class.row.id,
+                    &ObservationRow {
+                        seat,
+                        date,
+                        concept: concept.to_owned(),
+                        confidence: None,
+                        has_it,
+                    },
+                )?;
+                note_group(desk, class, date, seat, concept)?;
+            }
+            None => desk.drop_observation(&class.row.id, seat, date, concept)?,
+        }
+        Ok(())
+    })
 }
 
 /// The page of a group: members, missing prerequisites, common misconceptions,

@@ -1,6 +1,7 @@
 //! Small groups: plans, kept groups, and records afterwards.
 
 mod kept;
+mod partners;
 mod plan;
 mod views;
 

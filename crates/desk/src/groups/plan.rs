@@ -1,6 +1,9 @@
 //! Plans of small groups.
 
-use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
+use super::partners;
+use super::views::{
+    AloneWork, GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView,
+};
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule, Thing};
 use crate::estimate::GroupMember;
@@ -68,7 +71,17 @@ pub fn plan(
     let plan = plan_groups(&planned.problem, &limits)
         .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
     let best = best_at_most(&plan);
-    Ok(planned.view(class, language, &plan.groups, best))
+    let partners = if wishes.with_partner {
+        partners::choose(
+            &planned.reports,
+            &planned.problem,
+            &planned.concepts,
+            &plan.groups,
+        )
+    } else {
+        Vec::new()
+    };
+    Ok(planned.view(class, language, &plan.groups, &partners, best))
 }
 
 /// Scores groups that were edited by hand: their value, the students they leave out, and the
@@ -88,11 +101,25 @@ pub fn score_groups(
 ) -> Result<GroupsView, DeskError> {
     let chosen: BTreeSet<&str> = groups.iter().map(|g| g.concept.as_str()).collect();
     let planned = PlannedClass::of(desk, class, today, wishes, &chosen)?;
+    let partners = groups
+        .iter()
+        .map(|group| {
+            let seats = group.partners.iter();
+            seats
+                .filter(|seat| !group.seats.contains(seat))
+                .map(|seat| {
+                    let student = planned.reports.student_at(*seat);
+                    student.ok_or(DeskError::NotFound("seat"))
+                })
+                .collect::<Result<Vec<_>, _>>()
+        })
+        .collect::<Result<Vec<_>, DeskError>>()?;
     let groups = groups
         .iter()
         .map(|group| planned.group(group))
         .collect::<Result<Vec<_>, DeskError>>()?;
-    Ok(planned.view(class, language, &groups, best_at_most))
+    let partners = partners::free(partners, &groups);
+    Ok(planned.view(class, language, &groups, &partners, best_at_most))
 }
 
 /// An upper bound for the value of every plan, from the proven gap of this one.
@@ -218,6 +245,7 @@ impl PlannedClass {
         class: &OpenClass,
         language: Language,
         groups: &[PlannedGroup],
+        partners: &[Vec<usize>],
         best: u64,
     ) -> GroupsView {
         let placed: BTreeSet<usize> = groups
@@ -239,15 +267,18 @@ impl PlannedClass {
         GroupsView {
             groups: groups
                 .iter()
-                .filter_map(|group| {
+                .enumerate()
+                .filter_map(|(at, group)| {
+                    let of = |students: &[usize]| {
+                        let each = students.iter();
+                        each.filter_map(|s| self.member(class, *s, Some(group.concept)))
+                            .collect()
+                    };
                     Some(GroupView {
                         slot: group.slot,
                         concept: concept(group.concept)?,
-                        members: group
-                            .members
-                            .iter()
-                            .filter_map(|s| self.member(class, *s, Some(group.concept)))
-                            .collect(),
+                        members: of(&group.members),
+                        partners: of(partners.get(at).map_or(&[], Vec::as_slice)),
                     })
                 })
                 .collect(),
@@ -257,6 +288,7 @@ impl PlannedClass {
                 .filter(|student| !placed.contains(student))
                 .filter_map(|student| self.member(class, *student, None))
                 .collect(),
+            alone: self.alone(class, language, groups),
             in_need: in_need.len(),
             value,
             best_at_most: best.max(value),
@@ -273,6 +305,41 @@ impl PlannedClass {
                 .map(|violation| self.fault(class, &violation, &concept))
                 .collect(),
         }
+    }
+
+    /// What each student works on alone: the concept with exercises that the student needs most and
+    /// has no lesson on.
+    fn alone(
+        &self,
+        class: &OpenClass,
+        language: Language,
+        groups: &[PlannedGroup],
+    ) -> Vec<AloneWork> {
+        let rows = self
+            .problem
+            .weights
+            .iter()
+            .zip(&self.reports.seats)
+            .enumerate();
+        rows.filter_map(|(student, (needs, seat))| {
+            let taught = |at: usize| {
+                let mut of = groups.iter().filter(|group| group.concept == at);
+                of.any(|group| group.members.contains(&student))
+            };
+            let ids = needs.iter().zip(&self.concepts).enumerate();
+            let (_, id) = ids
+                .filter(|(at, (weight, _))| **weight > 0 && !taught(*at))
+                .filter_map(|(_, (weight, index))| {
+                    Some((*weight, self.reports.concepts.get(*index)?))
+                })
+                .filter(|(_, id)| class.facts.has_exercises(id))
+                .max_by_key(|(weight, _)| *weight)?;
+            Some(AloneWork {
+                seat: *seat,
+                concept: class.facts.name(id, language),
+            })
+        })
+        .collect()
     }
 
     fn member(

@@ -27,6 +27,9 @@ pub struct GroupWishes {
     pub keep_together: Vec<(u32, u32)>,
     /// Seats that are absent today.
     pub absent: Vec<u32>,
+    /// Whether each group gets a partner: a student who has the concept, says so, and is in no
+    /// group at that time.
+    pub with_partner: bool,
 }
 
 impl Default for GroupWishes {
@@ -39,6 +42,7 @@ impl Default for GroupWishes {
             keep_apart: Vec::new(),
             keep_together: Vec::new(),
             absent: Vec::new(),
+            with_partner: false,
         }
     }
 }
@@ -54,6 +58,9 @@ pub struct GroupsView {
     pub level_known: bool,
     /// Students who need a planned concept and are in no group.
     pub unplaced: Vec<GroupMember>,
+    /// What each student works on alone while others sit in a group: the concept with exercises
+    /// that the student needs most and has no lesson on. Students who need none are left out.
+    pub alone: Vec<AloneWork>,
     /// How many present students need a planned concept.
     pub in_need: usize,
     /// The value of the plan, for needs met and students reached.
@@ -75,8 +82,34 @@ pub struct GroupView {
     pub slot: usize,
     /// The concept.
     pub concept: ConceptName,
-    /// The members.
+    /// Those who are taught.
     pub members: Vec<GroupMember>,
+    /// Those who have the concept and explain it.
+    pub partners: Vec<GroupMember>,
+}
+
+/// What a student works on alone.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct AloneWork {
+    /// The seat.
+    pub seat: u32,
+    /// The concept.
+    pub concept: ConceptName,
+}
+
+/// A small group that the teacher kept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct KeptGroup {
+    /// The slot, from 0.
+    pub slot: usize,
+    /// The concept.
+    pub concept: ConceptName,
+    /// Those who are taught.
+    pub members: Vec<GroupMember>,
+    /// Those who have the concept and explain it.
+    pub partners: Vec<GroupMember>,
+    /// Students who were absent that day and need the concept.
+    pub missed: Vec<GroupMember>,
 }
 
 /// A rule that a plan breaks.
@@ -125,8 +158,10 @@ pub struct GroupChosen {
     pub slot: usize,
     /// The concept.
     pub concept: String,
-    /// The seats of the members.
+    /// The seats of those who are taught.
     pub seats: Vec<u32>,
+    /// The seats of those who have the concept and explain it.
+    pub partners: Vec<u32>,
 }
 
 /// What the Groups screen shows when it opens.
@@ -140,7 +175,9 @@ pub struct GroupsDesk {
     pub wishes: GroupWishes,
     /// Concepts of the rotation that have been taught, weakest first.
     pub concepts: Vec<ConceptName>,
-    /// Kept groups, newest day first, at most ten days.
+    /// The next school day, if the year has one.
+    pub next_day: Option<NaiveDate>,
+    /// Kept groups, newest day first, at most 30 days.
     pub kept: Vec<GroupsOfDay>,
 }
 
@@ -150,7 +187,7 @@ pub struct GroupsOfDay {
     /// The day.
     pub date: NaiveDate,
     /// The groups by slot.
-    pub groups: Vec<GroupView>,
+    pub groups: Vec<KeptGroup>,
     /// What the teacher recorded afterwards.
     pub records: Vec<GroupRecord>,
 }

@@ -9,6 +9,7 @@ use crate::{
 };
 use crate::{CopyClass, Import, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
+use crate::{NewTaughtAgain, TaughtFromWhere, note_taught_again};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exchange::Refusal;
@@ -179,6 +180,7 @@ fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
         from: today,
         due: today,
         seats: vec![],
+        partners: Vec::new(),
     };
     assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
     let spare = |store| {
@@ -207,6 +209,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         groups_at_once: 3,
         size_least: 2,
         size_most: 5,
+        with_partner: true,
     };
     desk.store.put_group_room(&desk.class, &room).unwrap();
     let practice = PracticeRules {
@@ -315,14 +318,31 @@ fn what_was_removed_comes_back_as_it_was() {
         slot: 0,
         concept: concept.clone(),
         seats: vec![2, 3],
+        partners: Vec::new(),
     };
     keep_groups(&desk.store, &desk.open(), today, &[group]).unwrap();
     record_group(&desk.store, &desk.open(), today, 3, &concept, Some(true)).unwrap();
+    let taught = |seats: Vec<u32>, note: &str| NewTaughtAgain {
+        replaces: None,
+        date: today,
+        concept: concept.clone(),
+        came_from: TaughtFromWhere::Hand,
+        seats,
+        note: Some(note.into()),
+    };
+    for entry in [taught(vec![3], "alone"), taught(Vec::new(), "all")] {
+        note_taught_again(&desk.store, &desk.open(), &entry, today).unwrap();
+    }
     let before = everything(&desk);
 
     let seat = remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
     desk.store.remove_empty_imports().unwrap();
     assert_ne!(everything(&desk), before);
+    // What was noted of this student alone is gone with its words.
+    let left = desk.store.taught_again(&desk.class).unwrap();
+    let notes: Vec<_> = left.iter().map(|entry| entry.note.as_deref()).collect();
+    assert_eq!(notes, [None, Some("all")]);
+    assert!(left.iter().all(|entry| !entry.seats.contains(&3)));
     restore(&desk.store, &seat).unwrap();
     assert_eq!(everything(&desk), before);
 

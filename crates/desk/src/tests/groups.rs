@@ -72,6 +72,7 @@ fn chosen(view: &GroupsView) -> Vec<GroupChosen> {
             slot: group.slot,
             concept: group.concept.id.clone(),
             seats: group.members.iter().map(|m| m.seat).collect(),
+            partners: Vec::new(),
         })
         .collect()
 }
@@ -138,6 +139,7 @@ fn by_ratings_alone_groups_go_by_order_and_show_no_chance() {
         slot: 0,
         concept: concept.clone(),
         seats: vec![4, 8],
+        partners: Vec::new(),
     }];
     let edited = weigh(&desk, &wishes(), &other, view.best_at_most);
     assert_eq!((edited.faults.len(), edited.level_known), (0, false));
@@ -175,6 +177,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
         slot: 0,
         concept: concepts[0].clone(),
         seats: vec![1, 2, 3, 9],
+        partners: Vec::new(),
     }];
     let seen = weigh(&desk, &wishes, &edited, view.best_at_most);
     let kinds: Vec<GroupFaultKind> = seen.faults.iter().map(|f| f.kind).collect();
@@ -192,6 +195,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
         slot: 0,
         concept: concepts[0].clone(),
         seats: vec![99],
+        partners: Vec::new(),
     }];
     assert!(matches!(
         score_groups(
@@ -251,6 +255,7 @@ fn wishes_and_groups_are_kept_and_a_removed_seat_goes_from_both() {
         slot: 1,
         concept: concepts[0].clone(),
         seats: vec![1, 3, 4],
+        partners: Vec::new(),
     }];
     keep_groups(&desk.store, &desk.open(), today, &groups).unwrap();
     let open = |day| groups_desk(&desk.store, &desk.open(), Language::first(), date(day)).unwrap();
@@ -282,6 +287,7 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
         slot: 0,
         concept: concepts[0].clone(),
         seats: vec![1, 4],
+        partners: Vec::new(),
     }];
     keep_groups(&desk.store, &desk.open(), today, &groups).unwrap();
     let has_it = |seat: u32| {

@@ -18,6 +18,7 @@ mod roster_lists;
 mod sentences;
 mod share;
 mod talk;
+mod taught_again;
 mod what_counts;
 mod who_has_not;
 

@@ -21,5 +21,7 @@ pub use mann_kendall::{MannKendall, Slope, mann_kendall, theil_sen};
 pub(super) use mann_kendall::{continuity_z, sign, tie_corrected_variance};
 pub use many_tests::benjamini_hochberg;
 pub(super) use special::count;
-pub use special::{logistic, logit, mean, median, normal_cdf, normal_quantile, normal_two_sided};
+pub use special::{
+    logistic, logit, mean, median, normal_cdf, normal_quantile, normal_two_sided, student_quantile,
+};
 pub use wilson::wilson_interval;

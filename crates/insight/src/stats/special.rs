@@ -1,6 +1,6 @@
 //! Small functions of one number, and means.
 
-use statrs::distribution::{ContinuousCDF, Normal};
+use statrs::distribution::{ContinuousCDF, Normal, StudentsT};
 
 /// σ(x) = 1 / (1 + e^−x).
 #[must_use]
@@ -24,6 +24,14 @@ pub fn normal_cdf(z: f64) -> f64 {
 #[must_use]
 pub fn normal_quantile(p: f64) -> f64 {
     Normal::standard().inverse_cdf(p)
+}
+
+/// The quantile of `p` in 0 to 1 of Student's distribution. Without a degree of freedom, that of the
+/// normal one.
+#[must_use]
+pub fn student_quantile(p: f64, freedom: usize) -> f64 {
+    StudentsT::new(0.0, 1.0, count(freedom))
+        .map_or_else(|_| normal_quantile(p), |t| t.inverse_cdf(p))
 }
 
 /// The two-sided probability of a standard normal value at least as far from
@@ -84,5 +92,9 @@ mod tests {
         assert!((normal_two_sided(1.959_963_984_540_054) - 0.05).abs() < 1e-10);
         assert!((normal_cdf(-1.0) + normal_cdf(1.0) - 1.0).abs() < 1e-12);
         assert!((logit(logistic(0.7)) - 0.7).abs() < 1e-12);
+        // The same table for 10 degrees of freedom.
+        assert!((student_quantile(0.975, 10) - 2.228_138_852).abs() < 1e-6);
+        assert!((student_quantile(0.9, 10) - 1.372_183_641).abs() < 1e-6);
+        assert!((student_quantile(0.975, 0) - normal_quantile(0.975)).abs() < 1e-12);
     }
 }

@@ -11,6 +11,7 @@ mod set;
 pub mod share_safe;
 pub mod substitute;
 pub mod talk;
+pub mod taught_again;
 
 pub use set::{print, print_each};
 

@@ -63,6 +63,11 @@ pub(super) const OWN_REPORT: SealedColumn = SealedColumn {
     column: "report",
     row: &["class", "number"],
 };
+pub(super) const TAUGHT_NOTE: SealedColumn = SealedColumn {
+    table: "taught_again",
+    column: "note",
+    row: &["class", "id"],
+};
 /// What a hand-in says includes the token of its seat.
 pub(super) const HAND_IN: SealedColumn = SealedColumn {
     table: "hand_in",
@@ -71,13 +76,14 @@ pub(super) const HAND_IN: SealedColumn = SealedColumn {
 };
 
 /// Every column of sealed cells.
-pub(super) const SEALED: [SealedColumn; 7] = [
+pub(super) const SEALED: [SealedColumn; 8] = [
     CLASS_IDENTITY,
     CLASS_SEED,
     SEAT_TOKEN,
     SEAT_NAME,
     FILE_NAME,
     OWN_REPORT,
+    TAUGHT_NOTE,
     HAND_IN,
 ];
 

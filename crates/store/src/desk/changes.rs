@@ -100,6 +100,11 @@ impl DeskStore {
     /// [`StoreError::Missing`] if there is no such seat.
     pub fn remove_seat(&self, class: &str, seat: u32) -> Result<(), StoreError> {
         for sql in [
+            "DELETE FROM taught_again WHERE class = ?1 AND whole_class = 0
+             AND EXISTS (SELECT 1 FROM taught_again_seat s
+               WHERE s.entry = taught_again.id AND s.seat = ?2)
+             AND NOT EXISTS (SELECT 1 FROM taught_again_seat s
+               WHERE s.entry = taught_again.id AND s.seat <> ?2)",
             "DELETE FROM import_file WHERE class = ?1 AND seat = ?2",
             "DELETE FROM assignment_seat WHERE class = ?1 AND seat = ?2",
         ] {

@@ -18,6 +18,8 @@ pub struct GroupRoomRow {
     pub size_least: usize,
     /// Most students of a group.
     pub size_most: usize,
+    /// Whether each group gets a student who has the concept.
+    pub with_partner: bool,
 }
 
 /// A small group that the teacher kept.
@@ -29,6 +31,8 @@ pub struct SmallGroupRow {
     pub concept: String,
     /// The seats of its students.
     pub seats: Vec<u32>,
+    /// The seats of those among them who have the concept and explain it.
+    pub partners: Vec<u32>,
 }
 
 /// Pairs of seats to keep apart, and pairs to keep together.
@@ -40,7 +44,7 @@ impl DeskStore {
         Ok(self
             .connection
             .query_row(
-                "SELECT slots, groups_at_once, size_least, size_most FROM group_room WHERE class = ?1",
+                "SELECT slots, groups_at_once, size_least, size_most, with_partner FROM group_room WHERE class = ?1",
                 [class],
                 |row| {
                     Ok(GroupRoomRow {
@@ -48,6 +52,7 @@ impl DeskStore {
                         groups_at_once: row.get(1)?,
                         size_least: row.get(2)?,
                         size_most: row.get(3)?,
+                        with_partner: row.get(4)?,
                     })
                 },
             )
@@ -57,15 +62,17 @@ impl DeskStore {
     /// Writes the room for small groups.
     pub fn put_group_room(&self, class: &str, room: &GroupRoomRow) -> Result<(), StoreError> {
         self.connection.execute(
-            "INSERT INTO group_room (class, slots, groups_at_once, size_least, size_most)
-             VALUES (?1, ?2, ?3, ?4, ?5)
-             ON CONFLICT (class) DO UPDATE SET slots = ?2, groups_at_once = ?3, size_least = ?4, size_most = ?5",
+            "INSERT INTO group_room (class, slots, groups_at_once, size_least, size_most, with_partner)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6)
+             ON CONFLICT (class) DO UPDATE SET slots = ?2, groups_at_once = ?3, size_least = ?4,
+               size_most = ?5, with_partner = ?6",
             params![
                 class,
                 room.slots,
                 room.groups_at_once,
                 room.size_least,
-                room.size_most
+                room.size_most,
+                room.with_partner
             ],
         )?;
         Ok(())
@@ -166,6 +173,7 @@ impl DeskStore {
                         slot: row.get(1)?,
                         concept: row.get(2)?,
                         seats: Vec::new(),
+                        partners: Vec::new(),
                     },
                 ))
             },
@@ -173,12 +181,15 @@ impl DeskStore {
         places
             .into_iter()
             .map(|(place, mut group)| {
-                group.seats = self.rows(
-                    "SELECT seat FROM small_group_seat
+                let seats: Vec<(u32, bool)> = self.rows(
+                    "SELECT seat, is_partner FROM small_group_seat
                      WHERE class = ?1 AND school_date = ?2 AND place = ?3 ORDER BY seat",
                     params![class, date, place],
-                    |row| row.get(0),
+                    |row| Ok((row.get(0)?, row.get(1)?)),
                 )?;
+                group.seats = seats.iter().map(|(seat, _)| *seat).collect();
+                let partners = seats.into_iter().filter(|(_, is_partner)| *is_partner);
+                group.partners = partners.map(|(seat, _)| seat).collect();
                 Ok(group)
             })
             .collect()
@@ -207,9 +218,9 @@ impl DeskStore {
             )?;
             for seat in &group.seats {
                 self.connection.execute(
-                    "INSERT OR IGNORE INTO small_group_seat (class, school_date, place, seat)
-                     VALUES (?1, ?2, ?3, ?4)",
-                    params![class, date, place, seat],
+                    "INSERT OR IGNORE INTO small_group_seat (class, school_date, place, seat, is_partner)
+                     VALUES (?1, ?2, ?3, ?4, ?5)",
+                    params![class, date, place, seat, group.partners.contains(seat)],
                 )?;
             }
         }

@@ -15,6 +15,7 @@ const TOKENS: [&str; 3] = ["QX7KPM", "ZW4RTA", "HN9BCD"];
 const IDENTITY: &str = "AGE-SECRET-KEY-OF-A-TEST";
 const SEED: [u8; 32] = *b"thirty-two bytes of a secret key";
 const FILE: &str = "from Amara.sfhandin";
+const NOTE: &str = "Fraction strips with Bao's group";
 const REPORT: &str = "[{\"file\":\"for Carlos.csv\"}]";
 
 /// Everything that only the data key may show.
@@ -23,6 +24,7 @@ fn secrets() -> Vec<&'static [u8]> {
     all.extend(NAMES.map(str::as_bytes));
     all.extend(TOKENS.map(str::as_bytes));
     all.push(b"for Carlos.csv");
+    all.push(NOTE.as_bytes());
     all
 }
 
@@ -126,6 +128,16 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
     let kind = OwnKindOfImport::Exercises;
     desk.add_own_import(CLASS, kind, date("2026-09-03"), REPORT)
         .unwrap();
+    let taught = TaughtAgainRow {
+        id: 0,
+        date: date("2026-09-03"),
+        concept: "g4-equivalence".into(),
+        came_from: CameFrom::Hand,
+        whole_class: false,
+        seats: vec![2],
+        note: Some(NOTE.into()),
+    };
+    desk.put_taught_again(CLASS, &taught).unwrap();
     (path, desk)
 }
 
@@ -136,6 +148,7 @@ type Content = (
     Vec<ImportFileRow>,
     Vec<HandInKept>,
     String,
+    Vec<TaughtAgainRow>,
 );
 
 fn content(desk: &DeskStore) -> Content {
@@ -145,6 +158,7 @@ fn content(desk: &DeskStore) -> Content {
         desk.import_files(1, 0, 10).unwrap(),
         desk.hand_ins(CLASS, 1).unwrap(),
         desk.own_imports(CLASS).unwrap()[0].report.clone(),
+        desk.taught_again(CLASS).unwrap(),
     )
 }
 
@@ -161,7 +175,8 @@ fn every_sealed_column_is_filled_by_this_test_and_no_file_shows_its_content() {
         assert!(cells > 0, "{}.{}", column.table, column.column);
     }
     assert_eq!(shown(folder.path()), Vec::<String>::new());
-    let (class, seats, files, hand_ins, report) = content(&desk);
+    let (class, seats, files, hand_ins, report, taught) = content(&desk);
+    assert_eq!(taught[0].note.as_deref(), Some(NOTE));
     assert_eq!(hand_ins[0].content, TOKENS[0].as_bytes());
     assert_eq!(
         (class.sealing_identity.as_str(), class.signing_seed),

@@ -19,6 +19,7 @@ mod removed_rows;
 mod report_writer;
 mod reports;
 mod seats;
+mod taught_again;
 mod teaching;
 
 pub use assignments::AssignmentRow;
@@ -36,6 +37,7 @@ pub use removed_rows::{OwnRows, RemovedRows};
 pub use report_writer::ReportWriter;
 pub use reports::{MisconceptionReport, PracticeReport, ReportRow};
 pub use seats::{DeviceRow, SeatRow};
+pub use taught_again::{CameFrom, TaughtAgainRow};
 pub use teaching::{ObservationRow, PaperCheckIn};
 
 use crate::check::StoreKind;

@@ -258,6 +258,14 @@ fn belongs(table: &str, columns: &[String], one_seat: bool) -> Option<String> {
     match table {
         "class" => (!one_seat).then(|| "id = ?1".into()),
         "seat" if one_seat => Some("class = ?1 AND number = ?2".into()),
+        // What was taught to this student alone.
+        "taught_again" if one_seat => Some(
+            "class = ?1 AND whole_class = 0 AND EXISTS (SELECT 1 FROM taught_again_seat s
+               WHERE s.entry = taught_again.id AND s.seat = ?2)
+             AND NOT EXISTS (SELECT 1 FROM taught_again_seat s
+               WHERE s.entry = taught_again.id AND s.seat <> ?2)"
+                .into(),
+        ),
         "seat_pair" if one_seat => Some("class = ?1 AND (seat = ?2 OR other_seat = ?2)".into()),
         IMPORTS => Some(format!(
             "id IN (SELECT import FROM import_file WHERE class = ?1{of_seat}

@@ -261,7 +261,8 @@ CREATE TABLE group_room (
     slots INTEGER NOT NULL,
     groups_at_once INTEGER NOT NULL,
     size_least INTEGER NOT NULL,
-    size_most INTEGER NOT NULL
+    size_most INTEGER NOT NULL,
+    with_partner INTEGER NOT NULL DEFAULT 0 -- 1: each group gets a student who has the concept
 ) STRICT;
 
 -- Pairs of seats to keep apart or together.
@@ -298,9 +299,29 @@ CREATE TABLE small_group_seat (
     school_date TEXT NOT NULL,
     place INTEGER NOT NULL,
     seat INTEGER NOT NULL,
+    is_partner INTEGER NOT NULL DEFAULT 0, -- 1: has the concept and explains it to the others
     PRIMARY KEY (class, school_date, place, seat),
     FOREIGN KEY (class, school_date, place)
         REFERENCES small_group (class, school_date, place) ON DELETE CASCADE,
+    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+-- Concepts that were taught again, with the seats of those who were taught.
+CREATE TABLE taught_again (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
+    class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
+    school_date TEXT NOT NULL,
+    concept TEXT NOT NULL,
+    came_from TEXT NOT NULL CHECK (came_from IN ('talk', 'group', 'assignment', 'hand')),
+    whole_class INTEGER NOT NULL,       -- 1: everybody who was there
+    note BLOB                           -- sealed: what was done, in the teacher's words
+) STRICT;
+
+CREATE TABLE taught_again_seat (
+    class TEXT NOT NULL,
+    entry INTEGER NOT NULL REFERENCES taught_again (id) ON DELETE CASCADE,
+    seat INTEGER NOT NULL,
+    PRIMARY KEY (class, entry, seat),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 

@@ -44,6 +44,15 @@ concept: ConceptName,
  * Why it is in the queue.
  */
 reason: Reason, };
+export type AloneWork = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * The concept.
+ */
+concept: ConceptName, };
 export type Angle = { 
 /**
  * The parts, turning on from the first side; one part is a plain angle.
@@ -1852,7 +1861,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
-export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "earlier_slip" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "student" | "students" | "text" | "text_percent" | "title" | "world";
+export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "earlier_slip" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "note" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "student" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -2071,9 +2080,13 @@ slot: number,
  */
 concept: string, 
 /**
- * The seats of the members.
+ * The seats of those who are taught.
  */
-seats: Array<number>, };
+seats: Array<number>, 
+/**
+ * The seats of those who have the concept and explain it.
+ */
+partners: Array<number>, };
 export type GroupFault = { 
 /**
  * Which rule.
@@ -2187,9 +2200,13 @@ slot: number,
  */
 concept: ConceptName, 
 /**
- * The members.
+ * Those who are taught.
  */
-members: Array<GroupMember>, };
+members: Array<GroupMember>, 
+/**
+ * Those who have the concept and explain it.
+ */
+partners: Array<GroupMember>, };
 export type GroupWishes = { 
 /**
  * Times at which groups can meet, 1 to 6.
@@ -2219,7 +2236,12 @@ keep_together: Array<[number, number]>,
 /**
  * Seats that are absent today.
  */
-absent: Array<number>, };
+absent: Array<number>, 
+/**
+ * Whether each group gets a partner: a student who has the concept, says so, and is in no
+ * group at that time.
+ */
+with_partner: boolean, };
 export type GroupsAsked = { 
 /**
  * The class.
@@ -2251,7 +2273,11 @@ wishes: GroupWishes,
  */
 concepts: Array<ConceptName>, 
 /**
- * Kept groups, newest day first, at most ten days.
+ * The next school day, if the year has one.
+ */
+next_day: string | null, 
+/**
+ * Kept groups, newest day first, at most 30 days.
  */
 kept: Array<GroupsOfDay>, };
 export type GroupsEdited = { 
@@ -2292,7 +2318,7 @@ date: string,
 /**
  * The groups by slot.
  */
-groups: Array<GroupView>, 
+groups: Array<KeptGroup>, 
 /**
  * What the teacher recorded afterwards.
  */
@@ -2312,6 +2338,11 @@ level_known: boolean,
  * Students who need a planned concept and are in no group.
  */
 unplaced: Array<GroupMember>, 
+/**
+ * What each student works on alone while others sit in a group: the concept with exercises
+ * that the student needs most and has no lesson on. Students who need none are left out.
+ */
+alone: Array<AloneWork>, 
 /**
  * How many present students need a planned concept.
  */
@@ -2380,6 +2411,58 @@ new_since: number,
  * Dates with check-ins that count.
  */
 days: number, };
+export type HelpNumbers = { 
+/**
+ * Answers of those taught.
+ */
+answers: number, 
+/**
+ * Right ones among them.
+ */
+right: number, 
+/**
+ * How many would be right by what was known on the day of teaching.
+ */
+foretold: number, 
+/**
+ * How many would be right if those taught had also moved as the others did.
+ */
+expected: number, 
+/**
+ * How many more are right because of the teaching: low end of the likely range (80%).
+ */
+more_low: number, 
+/**
+ * High end of it.
+ */
+more_high: number, 
+/**
+ * Concepts that were not taught again, compared with.
+ */
+concepts: number, };
+export type HelpSays = "rose_more" | "probably_rose_more" | "cannot_tell" | "no_sign" | "too_soon" | "no_answers" | "few_others" | "taught_once_more";
+export type HelpView = { 
+/**
+ * What is said.
+ */
+says: HelpSays, 
+/**
+ * The day on which the first or the next verdict is due, or the first that can tell; none if
+ * no later verdict follows.
+ */
+next_on: string | null, 
+/**
+ * The last day whose reports were looked at.
+ */
+until: string | null, 
+/**
+ * Passes since then that were looked at, 0 to 3.
+ */
+passes: number, 
+/**
+ * The numbers behind it; none if nothing was compared.
+ */
+numbers: HelpNumbers | null, };
 export type Histogram = { 
 /**
  * What it is about.
@@ -2584,6 +2667,27 @@ export type JournalAsked = {
  * The imports before this one; nothing for the newest.
  */
 before: number | null, };
+export type KeptGroup = { 
+/**
+ * The slot, from 0.
+ */
+slot: number, 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Those who are taught.
+ */
+members: Array<GroupMember>, 
+/**
+ * Those who have the concept and explain it.
+ */
+partners: Array<GroupMember>, 
+/**
+ * Students who were absent that day and need the concept.
+ */
+missed: Array<GroupMember>, };
 export type Lacking = { 
 /**
  * The seat; none if it is not known.
@@ -3184,6 +3288,31 @@ evenings: number,
  * How the screens look and sound.
  */
 appearance: Appearance, };
+export type NewTaughtAgain = { 
+/**
+ * The entry that it replaces.
+ */
+replaces: number | null, 
+/**
+ * School date.
+ */
+date: string, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * Where the entry came from.
+ */
+came_from: TaughtFromWhere, 
+/**
+ * The seats of those who were taught; none for everybody who was there.
+ */
+seats: Array<number>, 
+/**
+ * What was done, in the teacher's words.
+ */
+note: string | null, };
 export type NotTaken = { 
 /**
  * Its name.
@@ -5355,6 +5484,82 @@ label: Expr | null,
  * Shaded.
  */
 shaded: boolean, };
+export type TaughtAgainEntry = { 
+/**
+ * Its number at this desk.
+ */
+id: number, 
+/**
+ * School date.
+ */
+date: string, 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Where the entry came from.
+ */
+came_from: TaughtFromWhere, 
+/**
+ * Whether it was for everybody who was there.
+ */
+whole_class: boolean, 
+/**
+ * Those who were taught.
+ */
+members: Array<TaughtMember>, 
+/**
+ * What was done, in the teacher's words.
+ */
+note: string | null, 
+/**
+ * Whether it helped.
+ */
+help: HelpView, };
+export type TaughtAgainId = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Its number at this desk.
+ */
+entry: number, };
+export type TaughtAgainLog = { 
+/**
+ * Today.
+ */
+today: string, 
+/**
+ * The first day of the school year.
+ */
+first_day: string, 
+/**
+ * The latest school day up to today; none before the first one.
+ */
+school_day: string | null, 
+/**
+ * Concepts that can be noted: those of the rotation that have been taught, in their order.
+ */
+concepts: Array<ConceptName>, 
+/**
+ * Every seat.
+ */
+seats: Array<GroupMember>, 
+/**
+ * The entries, latest date first.
+ */
+entries: Array<TaughtAgainEntry>, };
+export type TaughtAgainNoted = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * What is noted.
+ */
+entry: NewTaughtAgain, };
 export type TaughtFrom = { 
 /**
  * The class.
@@ -5368,6 +5573,20 @@ concept: string,
  * The date; `None` if the concept is not taught this year.
  */
 date: string | null, };
+export type TaughtFromWhere = "talk" | "group" | "assignment" | "hand";
+export type TaughtMember = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * What the teacher recorded on that day: whether the student has it.
+ */
+recorded: boolean | null, };
 export type Text = { [tag in Language]?: string };
 export type Theme = "system" | "light" | "dark" | "contrast" | "contrast_dark";
 export type Thing = "assignment" | "class" | "concept" | "copy" | "desk" | "device" | "exercise" | "file" | "import" | "job" | "pack" | "removed" | "report" | "sample" | "seat" | "student";
@@ -5806,6 +6025,9 @@ export interface DeskCalls {
   keep_groups: { args: GroupsKept; out: GroupsDesk };
   group_page: { args: GroupPageAsked; out: GroupPage };
   record_group: { args: GroupResult; out: GroupsDesk };
+  taught_again: { args: ClassId; out: TaughtAgainLog };
+  note_taught_again: { args: TaughtAgainNoted; out: TaughtAgainLog };
+  drop_taught_again: { args: TaughtAgainId; out: TaughtAgainLog };
   entry_day: { args: EntryAsked; out: EntryDay };
   make_entries: { args: Entries; out: Nothing };
   concept_reports: { args: ClassConcept; out: ConceptReports };

@@ -9,6 +9,7 @@ export const GUIDES = [
   'student',
   'talk',
   'groups',
+  'taught',
   'assign',
   'enter',
   'files',

@@ -1,10 +1,21 @@
 import { expect, test } from 'vitest';
-import { effectOf, gapPercent, goodness, moved, onConcept, started, wishFault } from './groups';
+import type { GroupMember, KeptGroup } from '../../lib/backend';
+import {
+  effectOf,
+  firstNames,
+  gapPercent,
+  goodness,
+  goOn,
+  moved,
+  onConcept,
+  started,
+  wishFault,
+} from './groups';
 
 const groups = [
-  { slot: 0, concept: 'a', seats: [1, 3] },
-  { slot: 0, concept: 'b', seats: [2] },
-  { slot: 1, concept: 'a', seats: [1] },
+  { slot: 0, concept: 'a', seats: [1, 3], partners: [] },
+  { slot: 0, concept: 'b', seats: [2], partners: [5] },
+  { slot: 1, concept: 'a', seats: [1], partners: [] },
 ];
 
 test('a student moves from group to group, and an empty group goes', () => {
@@ -17,7 +28,7 @@ test('a student moves from group to group, and an empty group goes', () => {
 
 test('a new group is in the slot of the student who starts it', () => {
   const after = started(groups, 2, 1, 0, 'c');
-  expect(after).toContainEqual({ slot: 0, concept: 'c', seats: [2] });
+  expect(after).toContainEqual({ slot: 0, concept: 'c', seats: [2], partners: [] });
   expect(after.map((g) => g.slot)).toEqual([0, 0, 1]);
   expect(started(groups, 7, null, 1, 'c')).toHaveLength(4);
 });
@@ -45,6 +56,7 @@ test('wishes that cannot be planned are named', () => {
     keep_apart: [],
     keep_together: [],
     absent: [],
+    with_partner: false,
   };
   expect(wishFault(wishes)).toBeUndefined();
   expect(wishFault({ ...wishes, slots: 0 })).toBe('groups-fault-slots');
@@ -61,4 +73,30 @@ test('the effect of a change is a direction and a percentage', () => {
 
 test('a gap is never rounded down', () => {
   expect([0.00008, 0.03, 0.0301].map(gapPercent)).toEqual([0.1, 3, 3.1]);
+});
+
+const member = (seat: number, name: string | null): GroupMember => ({ seat, name, has_it: 0.4 });
+
+test('a shown name is a first name, told apart by seat if two are alike, or what stands for it', () => {
+  const all = [member(1, 'Ana Li'), member(2, 'Bo  Vandenbroucke'), member(3, 'Ana Ruiz'), member(4, null)];
+  const shown = firstNames([...all, member(1, 'Ana Li')], (one) => (one.name === null ? 'Seat 4' : null));
+  expect([...shown.values()]).toEqual(['Ana 1', 'Bo', 'Ana 3', 'Seat 4']);
+  const covered = firstNames(all, (one) => `Seat ${one.seat}`);
+  expect([...covered.values()].join()).not.toMatch(/Ana|Bo/);
+});
+
+test('a group goes on with those who need more and with who was absent', () => {
+  const group = {
+    slot: 1,
+    concept: { id: 'a' },
+    members: [member(1, null), member(2, null), member(3, null)],
+    partners: [member(9, null)],
+    missed: [member(3, null), member(7, null)],
+  } as KeptGroup;
+  const records = [
+    { seat: 1, concept: 'a', has_it: true },
+    { seat: 2, concept: 'a', has_it: false },
+    { seat: 3, concept: 'b', has_it: true },
+  ];
+  expect(goOn(group, records)).toEqual({ slot: 1, concept: 'a', seats: [2, 3, 7], partners: [9] });
 });

@@ -1,4 +1,12 @@
-import type { GroupChosen, GroupsView, GroupView, GroupWishes } from '../../lib/backend';
+import type {
+  GroupChosen,
+  GroupMember,
+  GroupRecord,
+  GroupsView,
+  GroupView,
+  GroupWishes,
+  KeptGroup,
+} from '../../lib/backend';
 import type { MessageId } from '../../lib/words';
 
 /** The most slots, groups at once, and students in a group. */
@@ -6,12 +14,47 @@ export const MOST_SLOTS = 6;
 export const MOST_AT_ONCE = 12;
 export const MOST_SIZE = 12;
 
-export const chosenOf = (groups: GroupView[]): GroupChosen[] =>
-  groups.map(({ slot, concept, members }) => ({
+type Sitting = Pick<GroupView, 'slot' | 'concept' | 'members' | 'partners'>;
+
+export const chosenOf = (groups: Sitting[]): GroupChosen[] =>
+  groups.map(({ slot, concept, members, partners }) => ({
     slot,
     concept: concept.id,
     seats: members.map((one) => one.seat),
+    partners: partners.map((one) => one.seat),
   }));
+
+/**
+ * The first name of each student by seat. Two students with one first name are told apart by
+ * their seats. Where `instead` returns words, they stand for the name.
+ */
+export function firstNames(
+  students: GroupMember[],
+  instead: (one: GroupMember) => string | null,
+): Map<number, string> {
+  const first = (one: GroupMember) => one.name?.trim().split(/\s+/)[0] ?? '';
+  const seats = new Map(students.map((one) => [one.seat, one]));
+  const all = [...seats.values()];
+  return new Map(
+    all.map((one) => {
+      const alike = all.filter((other) => first(other) === first(one)).length > 1;
+      return [one.seat, instead(one) ?? (alike ? `${first(one)} ${one.seat}` : first(one))];
+    }),
+  );
+}
+
+/** A kept group to go on with: those who do not have it yet, and who was absent. */
+export function goOn(group: KeptGroup, records: GroupRecord[]): GroupChosen {
+  const has = (seat: number) =>
+    records.some((one) => one.seat === seat && one.concept === group.concept.id && one.has_it);
+  const seats = [...group.members, ...group.missed].map(({ seat }) => seat);
+  return {
+    slot: group.slot,
+    concept: group.concept.id,
+    seats: [...new Set(seats)].filter((seat) => !has(seat)).sort((a, b) => a - b),
+    partners: group.partners.map(({ seat }) => seat),
+  };
+}
 
 /**
  * Moves a seat from one group to another; null is no group. Removes groups left empty.
@@ -43,7 +86,7 @@ export function started(
   concept: string,
 ): GroupChosen[] {
   const without = from === null ? groups : moved(groups, seat, from, null);
-  return [...without, { slot, concept, seats: [seat] }].sort((a, b) => a.slot - b.slot);
+  return [...without, { slot, concept, seats: [seat], partners: [] }].sort((a, b) => a.slot - b.slot);
 }
 
 /** Gives one group another concept. */

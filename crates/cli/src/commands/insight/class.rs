@@ -179,6 +179,27 @@ fn matrix(
         .collect()
 }
 
+/// The reports of a case in some passes alone.
+pub fn evidence_of(
+    case: &Value,
+    passes: std::ops::RangeInclusive<usize>,
+) -> Result<Evidence, String> {
+    let mut case: ClassCase = parse(case)?;
+    case.rotations
+        .get_or_insert(longest_text(&case.ratings).max(longest_text(&case.results)));
+    case.students.get_or_insert(case.ratings.len());
+    case.concepts.get_or_insert(longest(&case.ratings));
+    for row in case.ratings.iter_mut().chain(&mut case.results).flatten() {
+        let kept = row.chars().enumerate();
+        *row = kept
+            .map(|(pass, mark)| if passes.contains(&pass) { mark } else { '.' })
+            .collect();
+    }
+    case.practice
+        .retain(|practice| passes.contains(&practice.2));
+    case.evidence()
+}
+
 impl ClassCase {
     fn evidence(&self) -> Result<Evidence, String> {
         let students = self.students.unwrap_or(self.ratings.len());

@@ -1,0 +1,89 @@
+//! The method taught-again.
+
+use super::class::evidence_of;
+use super::instances::parse;
+use serde::Deserialize;
+use serde_json::{Value, json};
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_insight::class_estimate::class_estimate;
+use surefoot_insight::taught_again::{
+    Effect, HelpVerdict, NoEffect, TaughtAgain, passes_to_tell, taught_again,
+};
+
+/// Beside the reports of the class: `upto` is the last pass before the teaching.
+#[derive(Deserialize)]
+struct Case {
+    upto: usize,
+    questions: Vec<Question>,
+}
+
+#[derive(Deserialize)]
+struct Question {
+    concept: usize,
+    students: Vec<usize>,
+    /// The last pass that is looked at.
+    until: usize,
+    /// The concepts to compare with.
+    others: BTreeSet<usize>,
+    /// `[student, concept]`: cells that were taught again too.
+    #[serde(default)]
+    left_out: BTreeSet<(usize, usize)>,
+    /// For the date when it could tell.
+    #[serde(default)]
+    most_passes: usize,
+}
+
+/// What is said of each question about a class.
+pub fn answer(case: &Value) -> Result<Value, String> {
+    let asked: Case = parse(case)?;
+    let before = class_estimate(&evidence_of(case, 0..=asked.upto)?, asked.upto);
+    let mut reports = BTreeMap::new();
+    for question in &asked.questions {
+        if !reports.contains_key(&question.until) {
+            let since = evidence_of(case, asked.upto + 1..=question.until)?;
+            reports.insert(question.until, since);
+        }
+    }
+    asked
+        .questions
+        .iter()
+        .map(|question| {
+            let since = reports.get(&question.until).ok_or("no reports")?;
+            let taught = TaughtAgain {
+                concept: question.concept,
+                students: &question.students,
+                others: &question.others,
+                left_out: &question.left_out,
+            };
+            Ok(match taught_again(&before, since, &taught) {
+                Ok(effect) => found(&effect, question, asked.upto),
+                Err(none) => json!({ "say": why(none) }),
+            })
+        })
+        .collect()
+}
+
+fn found(effect: &Effect, question: &Question, upto: usize) -> Value {
+    let done = question.until.saturating_sub(upto);
+    json!({
+        "say": match effect.verdict {
+            HelpVerdict::RoseMore => "rose more",
+            HelpVerdict::ProbablyRoseMore => "probably",
+            HelpVerdict::NoSign => "no sign",
+            HelpVerdict::CannotTell => "cannot tell",
+        },
+        "logit": effect.logit, "sd": effect.sd, "freedom": effect.freedom,
+        "low": effect.low, "high": effect.high,
+        "answers": effect.answers, "right": effect.right, "foretold": effect.foretold, "expected": effect.expected,
+        "expected_low": effect.expected_low, "expected_high": effect.expected_high,
+        "others": effect.others_logit, "concepts": effect.concepts,
+        "passes_to_tell": passes_to_tell(effect, done, question.most_passes),
+    })
+}
+
+fn why(none: NoEffect) -> &'static str {
+    match none {
+        NoEffect::NoAnswers => "no answers",
+        NoEffect::FewOthers => "few others",
+    }
+}

@@ -1,0 +1,270 @@
+//! Whether what was taught again helped.
+//!
+//! Everything reported up to the day of teaching foretells what comes after it. A check-in of that day
+//! comes before: the review opens the lesson. Practice of that day comes after. What the teacher
+//! recorded of the group itself is shown beside the verdict and is no part of it: nobody recorded
+//! the same of the others.
+
+use super::views::{
+    HelpNumbers, HelpSays, HelpView, TaughtAgainEntry, TaughtAgainLog, TaughtMember,
+};
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use crate::estimate::{CountedReports, GroupMember, Taken};
+use chrono::{Days, NaiveDate};
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_insight::class_estimate::{ClassEstimate, class_estimate};
+use surefoot_insight::taught_again::{
+    HelpVerdict, NoEffect, TaughtAgain, passes_to_tell, taught_again as compare,
+};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::TaughtAgainRow;
+
+/// A verdict is made after each of so many passes, and then stays.
+const MOST_PASSES: usize = 3;
+
+/// What was taught again in a class, latest first, each entry with its verdict. A day on which
+/// something was taught again takes one class estimate.
+pub fn taught_again(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<TaughtAgainLog, DeskError> {
+    let facts = &class.facts;
+    let mut rows = desk.taught_again(&class.row.id)?;
+    rows.retain(|row| {
+        row.date <= today && facts.concepts.contains_key(&row.concept) && !row.seats.is_empty()
+    });
+    let (reports, _) = CountedReports::read(desk, class, today)?;
+    let mut compared = Compared {
+        class,
+        reports: &reports,
+        rows: &rows,
+        today,
+        before: BTreeMap::new(),
+    };
+    let mut entries = Vec::new();
+    for row in &rows {
+        let recorded = |seat: u32| {
+            let of = reports.observations.iter();
+            of.filter(|seen| seen.rating.is_none() && seen.date == row.date)
+                .find(|seen| seen.seat == seat && seen.concept == row.concept)
+                .map(|seen| seen.has_it)
+        };
+        entries.push(TaughtAgainEntry {
+            id: row.id,
+            date: row.date,
+            concept: facts.name(&row.concept, language),
+            came_from: row.came_from.into(),
+            whole_class: row.whole_class,
+            members: (class.seats.iter())
+                .filter(|seat| row.seats.contains(&seat.number))
+                .map(|seat| TaughtMember {
+                    seat: seat.number,
+                    name: seat.name.clone(),
+                    recorded: recorded(seat.number),
+                })
+                .collect(),
+            note: row.note.clone(),
+            help: compared.help(row)?,
+        });
+    }
+    entries.reverse();
+    Ok(TaughtAgainLog {
+        today,
+        first_day: facts.year.first_day,
+        school_day: facts.year.latest_school_day(today),
+        concepts: (facts.by_strand().into_iter())
+            .filter(|concept| facts.phase(concept, today) != Phase::Preview)
+            .map(|concept| facts.name(concept, language))
+            .collect(),
+        seats: (class.seats.iter())
+            .map(|seat| GroupMember {
+                seat: seat.number,
+                name: seat.name.clone(),
+                has_it: None,
+            })
+            .collect(),
+        entries,
+    })
+}
+
+struct Compared<'c> {
+    class: &'c OpenClass,
+    reports: &'c CountedReports,
+    rows: &'c [TaughtAgainRow],
+    today: NaiveDate,
+    /// The estimate of each day of teaching.
+    before: BTreeMap<NaiveDate, ClassEstimate>,
+}
+
+impl Compared<'_> {
+    /// The last day of a number of passes after a date; none after the end of the year.
+    fn end_of_pass(&self, from: NaiveDate, passes: usize) -> Option<NaiveDate> {
+        let days = passes * self.class.facts.rotation.day_count();
+        let mut after = self
+            .class
+            .facts
+            .year
+            .school_days()
+            .filter(|day| *day > from);
+        days.checked_sub(1).and_then(|nth| after.nth(nth))
+    }
+
+    fn help(&mut self, row: &TaughtAgainRow) -> Result<HelpView, DeskError> {
+        let once_more = (self.rows.iter())
+            .filter(|other| other.concept == row.concept && other.date > row.date)
+            .filter(|other| other.seats.iter().any(|seat| row.seats.contains(seat)))
+            .map(|other| other.date)
+            .min();
+        let last = once_more.map_or(self.today, |date| date.min(self.today));
+        // A pass is over when its last day is, whose check-ins may still come in.
+        let over = |passes: &usize| {
+            self.end_of_pass(row.date, *passes)
+                .is_some_and(|end| end < last)
+        };
+        let Some(passes) = (1..=MOST_PASSES).rev().find(over) else {
+            return Ok(HelpView {
+                says: if once_more.is_some() {
+                    HelpSays::TaughtOnceMore
+                } else {
+                    HelpSays::TooSoon
+                },
+                next_on: (once_more.is_none())
+                    .then(|| self.verdict_day(row.date, 1))
+                    .flatten(),
+                until: None,
+                passes: 0,
+                numbers: None,
+            });
+        };
+        let until = self.end_of_pass(row.date, passes).unwrap_or(last);
+        let mut view = HelpView {
+            says: HelpSays::NoAnswers,
+            next_on: (once_more.is_none() && passes < MOST_PASSES)
+                .then(|| self.verdict_day(row.date, passes + 1))
+                .flatten(),
+            until: Some(until),
+            passes,
+            numbers: None,
+        };
+        match self.effect(row, until)? {
+            Ok(effect) => {
+                view.says = match effect.verdict {
+                    HelpVerdict::RoseMore => HelpSays::RoseMore,
+                    HelpVerdict::ProbablyRoseMore => HelpSays::ProbablyRoseMore,
+                    HelpVerdict::CannotTell => HelpSays::CannotTell,
+                    HelpVerdict::NoSign => HelpSays::NoSign,
+                };
+                if effect.verdict == HelpVerdict::CannotTell && once_more.is_none() {
+                    view.next_on = passes_to_tell(&effect, passes, MOST_PASSES)
+                        .filter(|enough| *enough > passes)
+                        .and_then(|enough| self.verdict_day(row.date, enough));
+                }
+                view.numbers = Some(HelpNumbers {
+                    answers: effect.answers,
+                    right: effect.right,
+                    foretold: effect.foretold,
+                    expected: effect.expected,
+                    more_low: effect.expected_low - effect.expected,
+                    more_high: effect.expected_high - effect.expected,
+                    concepts: effect.concepts,
+                });
+            }
+            Err(NoEffect::NoAnswers) => {}
+            Err(NoEffect::FewOthers) => view.says = HelpSays::FewOthers,
+        }
+        Ok(view)
+    }
+
+    /// The school day after a number of passes.
+    fn verdict_day(&self, from: NaiveDate, passes: usize) -> Option<NaiveDate> {
+        let end = self.end_of_pass(from, passes)?;
+        Some(
+            self.class
+                .facts
+                .year
+                .next_school_day(end)
+                .unwrap_or(end + Days::new(1)),
+        )
+    }
+
+    fn effect(
+        &mut self,
+        row: &TaughtAgainRow,
+        until: NaiveDate,
+    ) -> Result<Result<surefoot_insight::taught_again::Effect, NoEffect>, DeskError> {
+        let facts = &self.class.facts;
+        let reports = self.reports;
+        let index = |seat: &u32| reports.seats.iter().position(|of| of == seat);
+        let at = |concept: &str| reports.concepts.iter().position(|of| of == concept);
+        let Some(concept) = at(&row.concept) else {
+            return Ok(Err(NoEffect::NoAnswers));
+        };
+        if !self.before.contains_key(&row.date) {
+            let pass = reports.passes.on(row.date);
+            let day_before = row.date.pred_opt().unwrap_or(row.date);
+            let to = |date: NaiveDate| (NaiveDate::MIN, date);
+            let evidence = reports.evidence(
+                pass,
+                &Taken {
+                    check_ins: to(row.date),
+                    practice: to(day_before),
+                    observations: to(day_before),
+                    group_records: true,
+                },
+            )?;
+            self.before
+                .insert(row.date, class_estimate(&evidence, pass));
+        }
+        let Some(before) = self.before.get(&row.date) else {
+            return Ok(Err(NoEffect::NoAnswers));
+        };
+        let day_after = row.date.succ_opt().unwrap_or(row.date);
+        let since = reports.evidence(
+            reports.passes.on(until),
+            &Taken {
+                check_ins: (day_after, until),
+                practice: (row.date, until),
+                observations: (day_after, until),
+                group_records: false,
+            },
+        )?;
+        let students: Vec<usize> = row.seats.iter().filter_map(index).collect();
+        let pass_days = facts.rotation.day_count();
+        let day_number = facts.year.school_days_before(row.date);
+        let others: BTreeSet<usize> = (reports.concepts.iter().enumerate())
+            .filter(|(_, id)| {
+                facts.taught_from.get(*id).is_some_and(|first| {
+                    facts.year.school_days_before(*first) + pass_days <= day_number
+                })
+            })
+            .map(|(at, _)| at)
+            .collect();
+        let near = |date: NaiveDate| {
+            date <= until && facts.year.school_days_before(date) + pass_days >= day_number
+        };
+        let left_out: BTreeSet<(usize, usize)> = (self.rows.iter())
+            .filter(|other| other.id != row.id && near(other.date))
+            .filter_map(|other| Some((other, at(&other.concept)?)))
+            .flat_map(|(other, of)| {
+                let seats = other.seats.iter().filter_map(index);
+                seats.map(move |student| (student, of))
+            })
+            .filter(|(student, of)| *of != concept || !students.contains(student))
+            .collect();
+        Ok(compare(
+            before,
+            &since,
+            &TaughtAgain {
+                concept,
+                students: &students,
+                others: &others,
+                left_out: &left_out,
+            },
+        ))
+    }
+}

@@ -1,0 +1,270 @@
+//! What was taught again: noted, dated, compared and removed.
+
+use super::{Desk, date};
+use crate::{
+    DeskError, Field, GroupChosen, HelpSays, HelpView, NewTaughtAgain, Rule, TaughtAgainLog,
+    TaughtFromWhere, drop_taught_again, keep_group_wishes, keep_groups, note_taught_again,
+    record_group, set_taught_from, taught_again,
+};
+use crate::{GroupWishes, note_talk};
+use chrono::{Days, NaiveDate};
+use surefoot_catalogue::Language;
+
+const SEATS: u32 = 12;
+/// Day 1 of the third pass; the rotation has ten school days.
+const TAUGHT_ON: &str = "2026-09-28";
+
+fn entry(concept: &str, seats: Vec<u32>) -> NewTaughtAgain {
+    NewTaughtAgain {
+        replaces: None,
+        date: date(TAUGHT_ON),
+        concept: concept.into(),
+        came_from: TaughtFromWhere::Hand,
+        seats,
+        note: None,
+    }
+}
+
+fn note(desk: &Desk, new: &NewTaughtAgain, today: &str) -> Result<(), DeskError> {
+    note_taught_again(&desk.store, &desk.open(), new, date(today))
+}
+
+fn log(desk: &Desk, today: &str) -> TaughtAgainLog {
+    taught_again(&desk.store, &desk.open(), Language::first(), date(today)).unwrap()
+}
+
+fn help(desk: &Desk, today: &str) -> HelpView {
+    log(desk, today).entries[0].help.clone()
+}
+
+/// A class with results on every concept in each pass. From the fourth pass on, `right` says who is
+/// right on the first concept; otherwise about half are, and on the first concept a fifth.
+fn lived(right: impl Fn(u32, usize) -> bool) -> (Desk, String) {
+    let desk = Desk::with_seats(SEATS as usize);
+    let concept = desk.concept(0);
+    let class = desk.open();
+    for day in class.facts.rotation.days() {
+        for id in day {
+            let first = Some(date("2026-08-31"));
+            set_taught_from(&desk.store, &desk.class, id, first).unwrap();
+        }
+    }
+    for (nth, on) in class.facts.year.school_days().enumerate().take(60) {
+        let pass = nth / 10;
+        for (at, id) in class.facts.rotation.days()[nth % 10].iter().enumerate() {
+            for seat in 1..=SEATS {
+                let draw = (seat as usize * 7 + at * 5 + nth * 3 + seat as usize * at) % 10;
+                let is_right = match (*id == concept, pass) {
+                    (true, 3..) => right(seat, pass),
+                    (true, _) => draw < 2,
+                    _ => draw < 5,
+                };
+                desk.rate_and_mark(seat, &on.to_string(), id, 1, is_right);
+            }
+        }
+    }
+    (desk, concept)
+}
+
+#[test]
+fn a_verdict_follows_one_pass_after_the_teaching() {
+    let (desk, concept) = lived(|seat, pass| !(seat as usize + pass).is_multiple_of(6));
+    note(&desk, &entry(&concept, Vec::new()), TAUGHT_ON).unwrap();
+    // Ten school days later the pass is over, and the verdict is due on the next one.
+    let soon = help(&desk, "2026-10-12");
+    assert_eq!(soon.says, HelpSays::TooSoon);
+    assert_eq!(soon.next_on, Some(date("2026-10-13")));
+    assert_eq!(soon.numbers, None);
+    let one = help(&desk, "2026-10-13");
+    assert_eq!((one.passes, one.until), (1, Some(date("2026-10-12"))));
+    let numbers = one.numbers.unwrap();
+    assert_eq!((numbers.answers, numbers.right), (12, 10));
+    assert!(
+        numbers.foretold < 7.0 && numbers.expected < 8.0,
+        "{numbers:?}"
+    );
+    // Two passes later there is no doubt.
+    let two = help(&desk, "2026-10-27");
+    assert_eq!((two.passes, two.says), (2, HelpSays::RoseMore), "{two:?}");
+    let numbers = two.numbers.unwrap();
+    assert!(numbers.more_low > 0.0 && numbers.more_high > numbers.more_low);
+    // A verdict stays after the third pass.
+    let late = help(&desk, "2027-04-01");
+    assert_eq!((late.passes, late.next_on), (3, None));
+    assert_eq!(help(&desk, "2026-11-20"), late);
+}
+
+#[test]
+fn a_class_that_goes_on_as_before_did_not_rise_more() {
+    let (desk, concept) = lived(|seat, pass| (seat as usize + pass).is_multiple_of(5));
+    note(&desk, &entry(&concept, Vec::new()), TAUGHT_ON).unwrap();
+    for today in ["2026-10-13", "2026-10-27", "2026-11-10"] {
+        let found = help(&desk, today);
+        assert!(
+            matches!(found.says, HelpSays::NoSign | HelpSays::CannotTell),
+            "{today} {found:?}"
+        );
+    }
+}
+
+#[test]
+fn practice_of_the_day_comes_afterwards_and_the_review_of_the_day_before() {
+    let (desk, concept) = lived(|_, _| true);
+    note(&desk, &entry(&concept, vec![1, 2]), TAUGHT_ON).unwrap();
+    let answers = || help(&desk, "2026-10-13").numbers.unwrap().answers;
+    assert_eq!(answers(), 2);
+    for on in ["2026-09-27", TAUGHT_ON, "2026-10-12", "2026-10-13"] {
+        desk.practise(1, on, &concept, |entry| {
+            entry.answers.push(surefoot_record::AnswerCount {
+                confidence: None,
+                alone: 3,
+                with_help: 0,
+                wrong: 0,
+            });
+        });
+    }
+    assert_eq!(answers(), 2 + 6);
+}
+
+#[test]
+fn who_was_absent_was_not_taught_and_the_same_is_noted_once() {
+    let (desk, concept) = lived(|_, _| true);
+    let wishes = GroupWishes {
+        absent: vec![4],
+        ..GroupWishes::default()
+    };
+    keep_group_wishes(&desk.store, &desk.open(), date(TAUGHT_ON), &wishes).unwrap();
+    let words = NewTaughtAgain {
+        note: Some("  With fraction strips ".into()),
+        ..entry(&concept, Vec::new())
+    };
+    note(&desk, &words, TAUGHT_ON).unwrap();
+    note(&desk, &entry(&concept, Vec::new()), TAUGHT_ON).unwrap();
+    note(&desk, &entry(&concept, vec![4]), TAUGHT_ON).unwrap();
+    let found = log(&desk, TAUGHT_ON).entries;
+    let who = |at: usize| -> Vec<u32> { found[at].members.iter().map(|m| m.seat).collect() };
+    assert_eq!(found.len(), 2);
+    assert_eq!(who(0), [4]);
+    assert_eq!(who(1), [1, 2, 3, 5, 6, 7, 8, 9, 10, 11, 12]);
+    assert_eq!(found[1].note.as_deref(), Some("With fraction strips"));
+    assert!(found[1].whole_class && !found[0].whole_class);
+
+    let changed = NewTaughtAgain {
+        replaces: Some(found[1].id),
+        note: None,
+        ..entry(&concept, vec![1, 2])
+    };
+    note(&desk, &changed, TAUGHT_ON).unwrap();
+    drop_taught_again(&desk.store, &desk.open(), found[0].id).unwrap();
+    let left = log(&desk, TAUGHT_ON).entries;
+    assert_eq!(
+        (left.len(), left[0].id, left[0].note.clone()),
+        (1, found[1].id, None)
+    );
+}
+
+#[test]
+fn a_group_with_a_record_was_taught_again_and_its_record_is_no_answer() {
+    let (desk, concept) = lived(|_, _| true);
+    let group = GroupChosen {
+        slot: 0,
+        concept: concept.clone(),
+        seats: vec![1, 2, 3],
+        partners: vec![9],
+    };
+    let on = date(TAUGHT_ON);
+    keep_groups(&desk.store, &desk.open(), on, &[group]).unwrap();
+    assert!(log(&desk, TAUGHT_ON).entries.is_empty());
+    for (seat, has_it) in [(1, true), (2, false)] {
+        record_group(&desk.store, &desk.open(), on, seat, &concept, Some(has_it)).unwrap();
+    }
+    let found = log(&desk, "2026-10-13").entries;
+    assert_eq!(found.len(), 1);
+    assert_eq!(found[0].came_from, TaughtFromWhere::Group);
+    let recorded: Vec<_> = found[0]
+        .members
+        .iter()
+        .map(|m| (m.seat, m.recorded))
+        .collect();
+    assert_eq!(recorded, [(1, Some(true)), (2, Some(false)), (3, None)]);
+    assert_eq!(found[0].help.numbers.unwrap().answers, 3);
+}
+
+#[test]
+fn what_is_taught_once_more_too_soon_has_its_verdict_there() {
+    let (desk, concept) = lived(|_, _| true);
+    note(&desk, &entry(&concept, Vec::new()), TAUGHT_ON).unwrap();
+    let again = |on: &str, seats: Vec<u32>| NewTaughtAgain {
+        date: date(on),
+        ..entry(&concept, seats)
+    };
+    note(&desk, &again("2026-10-05", vec![2]), "2026-11-10").unwrap();
+    let found = log(&desk, "2026-11-20").entries;
+    assert_eq!(found[1].help.says, HelpSays::TaughtOnceMore);
+    assert_eq!(found[1].help.next_on, None);
+    assert_eq!(found[0].help.passes, 3);
+    // A pass later the first verdict is there already, and stays.
+    drop_taught_again(&desk.store, &desk.open(), found[0].id).unwrap();
+    note(&desk, &again("2026-10-15", vec![2]), "2026-11-10").unwrap();
+    let found = log(&desk, "2026-11-20").entries;
+    assert_eq!((found[1].help.passes, found[1].help.next_on), (1, None));
+}
+
+#[test]
+fn what_cannot_be_is_refused() {
+    let desk = Desk::with_seats(3);
+    let concept = desk.concept(0);
+    let on = |day: &str| NewTaughtAgain {
+        date: date(day),
+        ..entry(&concept, Vec::new())
+    };
+    for day in ["2026-09-29", "2026-09-27", "2026-08-28"] {
+        assert!(matches!(
+            note(&desk, &on(day), TAUGHT_ON),
+            Err(DeskError::Invalid {
+                field: Field::Dates,
+                rule: Rule::Range
+            })
+        ));
+    }
+    let long = NewTaughtAgain {
+        note: Some("ñ".repeat(201)),
+        ..on(TAUGHT_ON)
+    };
+    assert!(matches!(
+        note(&desk, &long, TAUGHT_ON),
+        Err(DeskError::Invalid {
+            field: Field::Note,
+            rule: Rule::TooLong
+        })
+    ));
+    for wrong in [
+        NewTaughtAgain {
+            concept: "none".into(),
+            ..on(TAUGHT_ON)
+        },
+        NewTaughtAgain {
+            seats: vec![9],
+            ..on(TAUGHT_ON)
+        },
+        NewTaughtAgain {
+            replaces: Some(5),
+            ..on(TAUGHT_ON)
+        },
+    ] {
+        assert!(matches!(
+            note(&desk, &wrong, TAUGHT_ON),
+            Err(DeskError::NotFound(_))
+        ));
+    }
+    assert!(log(&desk, TAUGHT_ON).entries.is_empty());
+    // A class without a report.
+    note(&desk, &on(TAUGHT_ON), TAUGHT_ON).unwrap();
+    let found = help(&desk, "2026-10-13");
+    assert_eq!((found.says, found.numbers), (HelpSays::NoAnswers, None));
+    // What was only discussed is no entry.
+    note_talk(&desk.store, &desk.open(), date(TAUGHT_ON), &concept, true).unwrap();
+    assert_eq!(log(&desk, TAUGHT_ON).entries.len(), 1);
+    let day_before: NaiveDate = date(TAUGHT_ON) - Days::new(1);
+    assert!(log(&desk, &day_before.to_string()).entries.is_empty());
+}

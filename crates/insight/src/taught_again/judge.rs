@@ -1,0 +1,79 @@
+//! The verdict on a concept that was taught again.
+
+use super::super::stats::{count, logistic, student_quantile};
+use super::Effect;
+use super::change::Change;
+use super::regression::Comparison;
+
+/// One-sided probability of "rose more" by chance.
+const SURE: f64 = 0.02;
+/// One-sided probability of "probably rose more" by chance; its range is the likely one (80%).
+const LIKELY: f64 = 0.1;
+/// The effect, on the logit of success, that "no sign of it" rules out: from 5 to 7 of 10.
+const CLEAR_EFFECT: f64 = 1.0;
+/// Answers come whole, and a sum of a few is skewed: half an answer is taken off (Yates 1934).
+const HALF_ANSWER: f64 = 0.5;
+
+/// What is said of a concept that was taught again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum HelpVerdict {
+    /// A clear effect is ruled out, and none was found.
+    NoSign,
+    /// The range holds both no effect and a clear one.
+    CannotTell,
+    /// It rose more than the others, by the likely range.
+    ProbablyRoseMore,
+    /// It rose more than the others, by a range that misses one in fifty on this side.
+    RoseMore,
+}
+
+/// The effect and its verdict. Chance, the differences between concepts and the uncertainty of what
+/// was expected add up; the points are those of Student's distribution.
+pub(super) fn effect(own: &Change, comparison: &Comparison) -> Effect {
+    let logit = own.logit() - comparison.expected;
+    let sd = (1.0 / own.information + comparison.between + comparison.variance).sqrt();
+    let half = HALF_ANSWER / own.information;
+    let point = |tail: f64| half + sd * student_quantile(1.0 - tail, comparison.freedom);
+    let likely = point(LIKELY);
+    let (low, high) = (logit - likely, logit + likely);
+    let verdict = if logit > point(SURE) {
+        HelpVerdict::RoseMore
+    } else if low > 0.0 {
+        HelpVerdict::ProbablyRoseMore
+    } else if high < CLEAR_EFFECT {
+        HelpVerdict::NoSign
+    } else {
+        HelpVerdict::CannotTell
+    };
+    let right = |shift: f64| -> f64 {
+        let each = own.forecasts.iter();
+        each.map(|(start, answers)| f64::from(*answers) * logistic(start + shift))
+            .sum()
+    };
+    Effect {
+        logit,
+        sd,
+        freedom: comparison.freedom,
+        low,
+        high,
+        verdict,
+        answers: own.answers,
+        right: own.right,
+        foretold: right(0.0),
+        expected: right(comparison.expected),
+        expected_low: right(comparison.expected + low),
+        expected_high: right(comparison.expected + high),
+        others_logit: comparison.expected,
+        concepts: comparison.concepts,
+    }
+}
+
+/// How many passes after the teaching can tell in any case, if answers go on as they did in the
+/// `done` passes until now: then no range holds both no effect and a clear one. `None` if more than
+/// `most` would be needed.
+#[must_use]
+pub fn passes_to_tell(effect: &Effect, done: usize, most: usize) -> Option<usize> {
+    let reach = (effect.high - effect.low) / 2.0;
+    (done.max(1)..=most)
+        .find(|passes| reach * (count(done.max(1)) / count(*passes)).sqrt() <= CLEAR_EFFECT / 2.0)
+}

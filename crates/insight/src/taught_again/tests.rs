@@ -1,0 +1,221 @@
+//! Small classes whose answers are written down. The sentences on simulated classes, and the
+//! arithmetic beside another program, are in `tests/oracle/taught_again.py`.
+
+use super::super::class_estimate::class_estimate;
+use super::super::evidence::PracticeCount;
+use super::*;
+use proptest::prelude::*;
+
+const STUDENTS: usize = 20;
+const CONCEPTS: usize = 14;
+const TAUGHT: usize = 3;
+/// Passes before the teaching.
+const BEFORE: usize = 4;
+
+/// Reports in which `right` says what a student answers on a concept in a pass.
+fn reports(
+    passes: std::ops::Range<usize>,
+    right: impl Fn(usize, usize, usize) -> Option<bool>,
+) -> Evidence {
+    let mut class = Evidence::new(STUDENTS, CONCEPTS, BEFORE + 3).unwrap();
+    for student in 0..STUDENTS {
+        for concept in 0..CONCEPTS {
+            for pass in passes.clone() {
+                if let Some(right) = right(student, concept, pass) {
+                    class.mark(student, concept, pass, right).unwrap();
+                }
+            }
+        }
+    }
+    class
+}
+
+/// Without an effect about half is right; of the taught concept a fifth.
+fn usual(student: usize, concept: usize, pass: usize) -> bool {
+    let draw = (student * 7 + concept * 5 + pass * 11 + student * concept * pass) % 10;
+    draw < if concept == TAUGHT { 2 } else { 5 }
+}
+
+fn before() -> ClassEstimate {
+    class_estimate(
+        &reports(0..BEFORE, |s, c, t| Some(usual(s, c, t))),
+        BEFORE - 1,
+    )
+}
+
+fn found(since: &Evidence, students: &[usize]) -> Result<Effect, NoEffect> {
+    taught_again(
+        &before(),
+        since,
+        &TaughtAgain {
+            concept: TAUGHT,
+            students,
+            others: &(0..CONCEPTS).collect(),
+            left_out: &BTreeSet::new(),
+        },
+    )
+}
+
+fn all() -> Vec<usize> {
+    (0..STUDENTS).collect()
+}
+
+#[test]
+fn a_class_that_does_well_on_what_was_taught_again_rose_more_than_the_others() {
+    let since = reports(BEFORE..BEFORE + 2, |s, c, t| {
+        Some(if c == TAUGHT {
+            (s + t) % 5 > 0
+        } else {
+            usual(s, c, t)
+        })
+    });
+    let effect = found(&since, &all()).unwrap();
+    assert_eq!(effect.verdict, HelpVerdict::RoseMore, "{effect:?}");
+    assert_eq!((effect.answers, effect.right), (40, 32));
+    assert!(
+        effect.expected < 20.0 && effect.expected_low > effect.expected,
+        "{effect:?}"
+    );
+    assert!(effect.expected_high > effect.expected_low);
+    assert_eq!(effect.concepts, CONCEPTS - 1);
+}
+
+#[test]
+fn a_class_that_rises_on_everything_did_not_rise_more() {
+    let since = reports(BEFORE..BEFORE + 2, |s, c, t| {
+        let lucky = (s * 3 + c * 7 + t * 5) % 10;
+        Some(lucky < if c == TAUGHT { 4 } else { 8 })
+    });
+    let effect = found(&since, &all()).unwrap();
+    assert!(effect.others_logit > 0.8, "{effect:?}");
+    assert!(effect.verdict < HelpVerdict::ProbablyRoseMore, "{effect:?}");
+}
+
+#[test]
+fn a_class_that_goes_on_as_before_shows_no_sign_after_three_passes() {
+    let since = reports(BEFORE..BEFORE + 3, |s, c, t| Some(usual(s, c, t)));
+    let effect = found(&since, &all()).unwrap();
+    assert_eq!(effect.verdict, HelpVerdict::NoSign, "{effect:?}");
+}
+
+/// Five students are taught. All rise on the concept, because its problems are easier now.
+#[test]
+fn a_group_is_compared_with_the_others_on_the_same_problems() {
+    let group: Vec<usize> = (0..5).collect();
+    let easier = |by: usize| {
+        reports(BEFORE..BEFORE + 2, move |s, c, t| {
+            let lucky = (s * 3 + c * 7 + t * 5) % 10;
+            let own = if c == TAUGHT { 9 } else { 5 };
+            Some(
+                lucky
+                    < if s < 5 {
+                        own
+                    } else {
+                        by.min(own).max(if c == TAUGHT { by } else { 5 })
+                    },
+            )
+        })
+    };
+    let alone = found(&easier(2), &group).unwrap();
+    let together = found(&easier(9), &group).unwrap();
+    assert!(alone.logit > together.logit, "{alone:?} {together:?}");
+}
+
+#[test]
+fn without_answers_or_other_concepts_nothing_is_said() {
+    let since = reports(BEFORE..BEFORE + 1, |s, c, t| {
+        (c != TAUGHT).then(|| usual(s, c, t))
+    });
+    assert_eq!(found(&since, &all()), Err(NoEffect::NoAnswers));
+    let since = reports(BEFORE..BEFORE + 1, |s, c, t| {
+        (c < 6).then(|| usual(s, c, t))
+    });
+    assert_eq!(found(&since, &all()), Err(NoEffect::FewOthers));
+    assert_eq!(found(&since, &[]), Err(NoEffect::NoAnswers));
+    assert_eq!(found(&since, &[99]), Err(NoEffect::NoAnswers));
+}
+
+#[test]
+fn cells_taught_again_elsewhere_are_left_out() {
+    let since = reports(BEFORE..BEFORE + 1, |s, c, t| Some(c == 5 || usual(s, c, t)));
+    let others: BTreeSet<usize> = (0..CONCEPTS).collect();
+    let ask = |left_out: &BTreeSet<(usize, usize)>| {
+        taught_again(
+            &before(),
+            &since,
+            &TaughtAgain {
+                concept: TAUGHT,
+                students: &all(),
+                others: &others,
+                left_out,
+            },
+        )
+        .unwrap()
+    };
+    let (with, without) = (
+        ask(&BTreeSet::new()),
+        ask(&all().into_iter().map(|s| (s, 5)).collect()),
+    );
+    assert_eq!(
+        (with.concepts, without.concepts),
+        (CONCEPTS - 1, CONCEPTS - 2)
+    );
+    assert!(with.sd > without.sd, "{with:?} {without:?}");
+}
+
+#[test]
+fn the_pass_that_can_tell_comes_sooner_with_a_narrower_range() {
+    let since = reports(BEFORE..BEFORE + 1, |s, c, t| Some(usual(s, c, t)));
+    let class = found(&since, &all()).unwrap();
+    let child = found(&since, &[0]).unwrap();
+    let passes = passes_to_tell(&class, 1, 9).unwrap();
+    assert!((1..9).contains(&passes), "{passes} {class:?}");
+    assert_eq!(passes_to_tell(&child, 1, 3), None, "{child:?}");
+    let narrow = Effect {
+        low: -0.1,
+        high: 0.2,
+        ..class
+    };
+    assert_eq!(passes_to_tell(&narrow, 2, 3), Some(2));
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(40))]
+
+    /// One more right answer of somebody who was taught, in class or at home, never makes the
+    /// verdict worse; one more wrong answer never makes it better.
+    #[test]
+    fn one_more_right_answer_never_makes_the_verdict_worse(
+        marks in prop::collection::vec(prop::option::of(any::<bool>()), STUDENTS),
+        members in 1..STUDENTS,
+        home in 0..3u32,
+        seed in 0..1000usize,
+    ) {
+        let since = |more: Option<bool>, at_home: bool| {
+            let mut class = reports(BEFORE..BEFORE + 1, |s, c, t| {
+                if c == TAUGHT { marks[s] } else { Some(usual(s + seed, c, t)) }
+            });
+            for student in 0..STUDENTS {
+                let (concept, pass) = (TAUGHT, BEFORE);
+                class.practise(PracticeCount { student, concept, pass, right: home, wrong: 1 }).unwrap();
+            }
+            let student = seed % members;
+            if let Some(right) = more {
+                if at_home {
+                    let (right, wrong) = (u32::from(right), u32::from(!right));
+                    class.practise(PracticeCount { student, concept: TAUGHT, pass: BEFORE, right, wrong }).unwrap();
+                } else {
+                    class.mark(student, TAUGHT, BEFORE + 1, right).unwrap();
+                }
+            }
+            class
+        };
+        let students: Vec<usize> = (0..members).collect();
+        let verdict = |more, at_home| found(&since(more, at_home), &students).unwrap().verdict;
+        let now = verdict(None, false);
+        for at_home in [false, true] {
+            prop_assert!(verdict(Some(true), at_home) >= now);
+            prop_assert!(verdict(Some(false), at_home) <= now);
+        }
+    }
+}
