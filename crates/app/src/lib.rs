@@ -58,6 +58,7 @@ pub use desk::removal::RemovedId;
 pub use desk::removed::{Removed, RemovedWhat};
 pub use desk::roster::RosterText;
 pub use desk::talk::{TalkAsked, TalkNoted};
+pub use desk::warm_up::{WarmUpAsked, WarmUpChange};
 pub use desk::{ClassId, DeskDoor, SeatId};
 pub use device::DeviceDoor;
 pub use device::backups::BackUp;
@@ -97,7 +98,7 @@ use surefoot_desk::{
 };
 use surefoot_desk::{ClassTitle, ProjectorDay, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
-use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView, WarmUp};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
@@ -223,6 +224,8 @@ calls::calls! {
         student_page(SeatId) -> StudentPage;
         talk(TalkAsked) -> TalkView;
         note_talk(TalkNoted) -> Nothing;
+        warm_up(WarmUpAsked) -> WarmUp;
+        change_warm_up(WarmUpChange) -> WarmUp;
         groups_desk(ClassId) -> GroupsDesk;
         suggest_groups(GroupsAsked) -> GroupsView;
         score_groups(GroupsEdited) -> GroupsView;

@@ -2,8 +2,8 @@
 //!
 //! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
 //! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
-//! `talk`, `groups`, `assign`, `own` (exercises and concepts), `share` and `print`. All of
-//! them use `class`; those that need reports use `estimate`, which makes the class estimate.
+//! `talk`, `warm_up`, `groups`, `assign`, `own` (exercises and concepts), `share` and `print`.
+//! All of them use `class`; those that need reports use `estimate`, which makes the class estimate.
 //! The types that screens show are in the `views` of the folder that makes them.
 //!
 //! This crate reads and writes only the store of the desk. Bytes, dates and seeds are arguments, so
@@ -26,6 +26,7 @@ mod share;
 mod talk;
 #[cfg(test)]
 mod tests;
+mod warm_up;
 
 pub use assign::*;
 pub use board::*;
@@ -40,3 +41,4 @@ pub use print::*;
 pub use sample::{SampleExercise, SampleMisconception};
 pub use share::*;
 pub use talk::*;
+pub use warm_up::*;

@@ -17,12 +17,12 @@ export type DeskRoute =
   | { at: 'compare' }
   | { at: 'concept'; concept: string; pass?: number }
   | { at: 'student'; seat: number }
-  | { at: 'talk' }
+  | { at: 'talk'; warmUp?: boolean; on?: string }
   | { at: 'groups' }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }
-  | { at: 'print' }
+  | { at: 'print'; report?: string; on?: string }
   | { at: 'class'; part: ClassPart }
   | { at: 'assign'; offer: AssignmentOffer | null }
   | { at: 'new-class' };

@@ -22,6 +22,7 @@ pub mod removal;
 pub mod removed;
 pub mod roster;
 pub mod talk;
+pub mod warm_up;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;

@@ -17,6 +17,7 @@ mod roster_file;
 mod roster_lists;
 mod share;
 mod talk;
+mod warm_up;
 mod what_counts;
 mod who_has_not;
 
@@ -55,6 +56,11 @@ impl Desk {
             class,
             folder,
         }
+    }
+
+    /// The file of the desk.
+    pub fn path(&self) -> std::path::PathBuf {
+        self.folder.path().join("desk.sqlite")
     }
 
     /// Every row of the desk.

@@ -20,6 +20,7 @@ mod report_writer;
 mod reports;
 mod seats;
 mod teaching;
+mod warm_up;
 
 pub use assignments::AssignmentRow;
 pub use cells::DataKey;
@@ -37,6 +38,7 @@ pub use report_writer::ReportWriter;
 pub use reports::{MisconceptionReport, PracticeReport, ReportRow};
 pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PaperCheckIn};
+pub use warm_up::WarmUpRow;
 
 use crate::check::StoreKind;
 use crate::error::StoreError;
