@@ -58,14 +58,20 @@ async function harmless(wall: Locator): Promise<string[]> {
   return all;
 }
 
-/** The exercises of the desk, concept by concept, without the buttons. */
-const onDesk = (page: Page, concepts: string[]) =>
-  Promise.all(
-    concepts.map(async (id) => {
-      const what = page.getByTestId(`warm-up-${id}`).locator('.what .block').first();
-      return (await what.innerText()).replace(/\s+/g, ' ').trim();
-    }),
+/** What an exercise asks, without its answer. */
+const asked = (of: Locator): Promise<string> =>
+  of.evaluate((one) =>
+    [...one.querySelectorAll('.block')]
+      .filter((block) => !block.closest('.answer, .right, .entry'))
+      .map((block) => block.textContent)
+      .join(' ')
+      .replace(/\s+/g, ' ')
+      .trim(),
   );
+
+/** The exercises of the desk, concept by concept. */
+const onDesk = (page: Page, concepts: string[]) =>
+  Promise.all(concepts.map((id) => asked(page.getByTestId(`warm-up-${id}`))));
 
 for (const tag of LANGUAGES) {
   test(`a warm-up is changed, shown and printed, ${tag}`, async ({ page, bridge, hook }) => {
@@ -110,19 +116,14 @@ for (const tag of LANGUAGES) {
       await expect(hook(`wall-answer-${first}`)).toContainText('321');
       await harmless(wall);
       await scan(page, 'all answers on the projector');
-      const there = await Promise.all(
-        left.map((one) => hook(`wall-${one}`).locator('.block').first().innerText()),
-      );
-      expect(there.map((text) => text.replace(/\s+/g, ' ').trim())).toEqual(shown);
+      const there = await Promise.all(left.map((one) => asked(hook(`wall-${one}`))));
+      expect(there).toEqual(shown);
       await leaveDialog(page);
     });
     await test.step('one at a time', async () => {
       await hook('warm-up-one').click();
       for (const [at, text] of shown.entries()) {
-        const prompt = wall.locator('.prompt .block').first();
-        await expect
-          .poll(async () => (await prompt.innerText()).replace(/\s+/g, ' ').trim())
-          .toBe(text);
+        await expect.poll(() => asked(wall.locator('.prompt'))).toBe(text);
         await expect(hook('projector-answer')).toHaveCount(0);
         await harmless(wall);
         await hook('projector-next').click();
@@ -144,10 +145,8 @@ for (const tag of LANGUAGES) {
       await hook('warm-up-print').click();
       const exercises = hook('report-page').locator('.exercise');
       await expect(exercises).toHaveCount(left.length);
-      const prompts = await Promise.all(
-        left.map((_, at) => exercises.nth(at).locator('.block').first().innerText()),
-      );
-      expect(prompts.map((text) => text.replace(/\s+/g, ' ').trim())).toEqual(shown);
+      const prompts = await Promise.all(left.map((_, at) => asked(exercises.nth(at))));
+      expect(prompts).toEqual(shown);
       await scan(page, 'the warm-up before it is printed');
       await hook('print-save').click();
       await said(page, /warm-up-2026-11-24\.pdf/);

@@ -58,14 +58,14 @@ pub fn practice_sheet(wish: &SheetWish, options: &PrintOptions) -> Result<Vec<u8
         if !one {
             // A heading stays with the first exercise under it.
             let first = items.get(..1).unwrap_or_default();
-            let first = rows(&w, options.density, page.width(), first, &mut 0)?;
-            page.need(first.first().map_or(0.0, |row| row.height(0.0)) + 58.0);
+            let first = laid_out(&w, options.density, page.width(), first, &mut 0)?;
+            page.need(first.first().map_or(0.0, Placed::height) + 58.0);
             page.heading(2, concept.title.get(language));
         }
         page.paragraph(&words(concept.i_can.get(language)), Style::of(10.5));
         page.space(6.0);
-        let rows = rows(&w, options.density, page.width(), items, &mut number)?;
-        place_rows(&mut page, &rows, options.density, one);
+        let all = laid_out(&w, options.density, page.width(), items, &mut number)?;
+        place_all(&mut page, &all, options.density, one);
     }
     if !wish.without_key {
         page.new_page();
@@ -148,37 +148,26 @@ pub(crate) fn name_line(w: &Words, width: f32, dated: bool) -> Result<Slab, Repo
     Ok(row.under(Role::Paragraph))
 }
 
-/// Lays out exercises, two in a row if both stay legible and short.
-fn rows(
+/// Lays out exercises, half as wide as the page if they stay legible and short.
+fn laid_out(
     w: &Words,
     density: Density,
     width: f32,
     items: &[Item],
     number: &mut usize,
-) -> Result<Vec<Row>, ReportError> {
+) -> Result<Vec<Placed>, ReportError> {
     let half = (width - BETWEEN) / 2.0;
-    let mut set = |item: &Item, wide: f32| {
-        *number += 1;
-        exercise(w, item, *number, wide, density)
-    };
-    let mut all: Vec<Row> = Vec::new();
-    // The last row has space for another exercise.
-    let mut open = false;
-    for item in items {
-        if wants_room(w, item, half, density)? {
-            all.push(Row::of(set(item, width)?));
-            open = false;
-            continue;
-        }
-        let placed = set(item, half)?;
-        match all.last_mut().filter(|_| open) {
-            Some(row) => row.cells.push((half + BETWEEN, placed)),
-            // A last single exercise is as wide as those above it.
-            None => all.push(Row::of(placed)),
-        }
-        open = !open;
-    }
-    Ok(all)
+    items
+        .iter()
+        .map(|item| {
+            *number += 1;
+            let wide = match wants_room(w, item, half, density)? {
+                true => width,
+                false => half,
+            };
+            exercise(w, item, *number, wide, density)
+        })
+        .collect()
 }
 
 /// Between two exercises side by side, in points.
@@ -188,7 +177,7 @@ const BETWEEN: f32 = 22.0;
 /// it, and on a roomy sheet also a long one.
 fn wants_room(w: &Words, item: &Item, half: f32, density: Density) -> Result<bool, ReportError> {
     /// The height of a long exercise, without its space to work in.
-    const LONG: f32 = 150.0;
+    const LONG: f32 = 230.0;
     if too_narrow(w, item, half - LEAD)? {
         return Ok(true);
     }
@@ -224,91 +213,122 @@ struct Placed {
     wide: f32,
 }
 
-/// Exercises side by side, each with its place across.
-struct Row {
-    cells: Vec<(f32, Placed)>,
-}
-
 /// Above a space to work in, in points.
-const ABOVE_WORK: f32 = 7.0;
+const ABOVE_WORK: f32 = 4.0;
 
-impl Row {
-    fn of(placed: Placed) -> Self {
-        Self {
-            cells: vec![(0.0, placed)],
-        }
+impl Placed {
+    fn height(&self) -> f32 {
+        self.body.height + self.work.map_or(0.0, |work| work + ABOVE_WORK)
     }
 
-    fn has_work(&self) -> bool {
-        self.cells.iter().any(|(_, placed)| placed.work.is_some())
-    }
-
-    /// Its height with so much more space to work in.
-    fn height(&self, more: f32) -> f32 {
-        let heights = self.cells.iter().map(|(_, placed)| {
-            let work = placed.work.map_or(0.0, |work| work + more + ABOVE_WORK);
-            placed.body.height + work
-        });
-        heights.fold(0.0, f32::max)
-    }
-
+    /// The exercise with so much more space to work in.
     fn slab(&self, more: f32) -> Slab {
-        let high = self.height(more);
-        let mut row = Slab::default();
-        for (x, placed) in &self.cells {
-            let mut body = placed.body.clone();
-            if placed.work.is_some() {
-                // Its lower edge is that of its neighbour.
-                let free = high - body.height - ABOVE_WORK;
-                let space = working_space(placed.wide - LEAD, free);
-                body.put(&space, 0.0, body.height + ABOVE_WORK);
-            }
-            let mut set = Slab::default();
-            set.put(&placed.number.clone().under(Role::ItemLabel), 0.0, 0.0);
-            set.put(&body.under(Role::ItemBody), LEAD, 0.0);
-            set.width = placed.wide;
-            row.put(&set.under(Role::Item), *x, 0.0);
+        let mut body = self.body.clone();
+        if let Some(work) = self.work {
+            let space = working_space(self.wide - LEAD, work + more);
+            body.put(&space, 0.0, self.body.height + ABOVE_WORK);
         }
-        row
+        let mut set = Slab::default();
+        set.put(&self.number.clone().under(Role::ItemLabel), 0.0, 0.0);
+        set.put(&body.under(Role::ItemBody), LEAD, 0.0);
+        set.width = self.wide;
+        set.under(Role::Item)
     }
 }
 
-/// Places rows. Those of a full page share the space that is left on it, as space to work in.
-fn place_rows(page: &mut Document, rows: &[Row], density: Density, last_of_all: bool) {
-    /// The most that a row gets at the end of a sheet, in points.
-    const MOST_AT_END: f32 = 40.0;
+/// Splits exercises into columns that are at most so high, from the first on. Returns how many are
+/// in each; the first column has at least one.
+fn columns(all: &[Placed], count: usize, high: f32, gap: f32) -> Vec<usize> {
+    let mut left = all;
+    (0..count)
+        .map(|column| {
+            let mut used = 0.0;
+            let mut taken = 0;
+            for one in left {
+                used += one.height() + if taken > 0 { gap } else { 0.0 };
+                if used > high && (column > 0 || taken > 0) {
+                    break;
+                }
+                taken += 1;
+            }
+            left = left.split_at(taken).1;
+            taken
+        })
+        .collect()
+}
+
+/// The least height at which all exercises are in so many columns.
+fn even_height(all: &[Placed], count: usize, high: f32, gap: f32) -> f32 {
+    let (mut low, mut high) = (0.0, high);
+    for _ in 0..12 {
+        let middle = (low + high) / 2.0;
+        let fits = columns(all, count, middle, gap).iter().sum::<usize>() == all.len()
+            && all.iter().all(|one| one.height() <= middle);
+        if fits {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    high
+}
+
+/// Places exercises: those half as wide as the page in two columns, read one after the other. The
+/// spaces to work in share what is left of a full page.
+fn place_all(page: &mut Document, all: &[Placed], density: Density, last_of_all: bool) {
+    /// The most that a space to work in grows, on a full page and at the end, in points.
+    const MOST_ON_FULL: f32 = 60.0;
+    const MOST_AT_END: f32 = 30.0;
     let gap = match density {
         Density::Compact => 9.0,
-        Density::Roomy => 12.0,
+        Density::Roomy => 8.0,
     };
     page.open(Role::List);
-    let mut left = rows;
+    let mut left = all;
     while let Some(first) = left.first() {
-        page.need(first.height(0.0));
-        let (mut count, mut used) = (0, 0.0);
-        for row in left {
-            let high = row.height(0.0);
-            if count > 0 && used + high > page.left() {
-                break;
-            }
-            used += high + gap;
-            count += 1;
-        }
-        let (here, rest) = left.split_at(count);
-        let growing = here.iter().filter(|row| row.has_work()).count();
-        // Less a point, so that rounding does not move the last row to the next page.
-        let share = (page.left() - used - 1.0).max(0.0) / growing.max(1) as f32;
-        let more = match (rest.is_empty(), last_of_all) {
-            (false, _) => share,
-            (true, true) => share.min(MOST_AT_END),
-            (true, false) => 0.0,
+        page.need(first.height());
+        let full = first.wide >= page.width();
+        let alike = left
+            .iter()
+            .take_while(|one| (one.wide >= page.width()) == full);
+        let run = left.split_at(alike.count()).0;
+        let count = if full { 1 } else { 2 };
+        // Less a point, so that rounding moves nothing to the next page.
+        let room = page.left() - 1.0;
+        let taken: usize = columns(run, count, room, gap).iter().sum();
+        let here = run.split_at(taken).0;
+        let rest = left.split_at(taken).1;
+        let (high, most) = match (taken < run.len(), rest.is_empty() && last_of_all) {
+            (true, _) => (room, MOST_ON_FULL),
+            (false, true) => (room, MOST_AT_END),
+            (false, false) => (even_height(here, count, room, gap), MOST_ON_FULL),
         };
-        for row in here {
-            page.place(&row.slab(more));
-            page.space(gap);
+        // At the end of a sheet the columns are even too.
+        let even = match taken < run.len() {
+            true => room,
+            false => even_height(here, count, room, gap),
+        };
+        let mut block = Slab::default();
+        let mut x = 0.0;
+        let mut of_column = here;
+        for count in columns(here, count, even, gap) {
+            let (these, others) = of_column.split_at(count);
+            let used: f32 = these.iter().map(|one| one.height() + gap).sum::<f32>() - gap;
+            let growing = these.iter().filter(|one| one.work.is_some()).count().max(1);
+            let more = ((high - used) / growing as f32).clamp(0.0, most);
+            let mut y = 0.0;
+            for one in these {
+                let slab = one.slab(more);
+                block.put(&slab, x, y);
+                y += slab.height + gap;
+            }
+            x += first.wide + BETWEEN;
+            of_column = others;
         }
+        page.place(&block);
+        page.space(gap);
         left = rest;
-        if !left.is_empty() {
+        if taken < run.len() {
             page.new_page();
         }
     }
@@ -324,7 +344,7 @@ fn exercise(
 ) -> Result<Placed, ReportError> {
     let size = match density {
         Density::Compact => 11.0,
-        Density::Roomy => 12.5,
+        Density::Roomy => 11.5,
     };
     let label = paragraph(&bold(format!("{number}. ")), LEAD, Style::of(size));
     Ok(Placed {
@@ -365,10 +385,9 @@ pub(crate) fn space_needed(item: &Item) -> Option<f32> {
     );
     match (written, steps) {
         (false, 0..=2) => None,
-        (false, _) => Some(26.0),
-        (true, 0..=1) => Some(26.0),
-        (true, 2) => Some(36.0),
-        (true, _) => Some(52.0),
+        (false, _) | (true, 0..=1) => Some(22.0),
+        (true, 2) => Some(30.0),
+        (true, _) => Some(42.0),
     }
 }
 

@@ -30,6 +30,9 @@ const SCALES: [f32; 3] = [1.0, 0.92, 0.84];
 const BESIDE: f32 = 20.0;
 const BELOW: f32 = 9.0;
 
+/// Above the space to work in, in points.
+const ABOVE_WORK: f32 = 4.0;
+
 /// From the end of a half-sheet to the line to cut along, in points.
 const TO_CUT: f32 = 16.0;
 
@@ -105,21 +108,22 @@ fn titled(
     if work > 0.0 {
         parts.push(working_space(wide, work));
     }
-    Ok(Slab::stacked(&parts, 4.0))
+    Ok(Slab::stacked(&parts, ABOVE_WORK))
 }
 
-/// Rows of exercises, two side by side where both stay legible.
+/// Rows of exercises, two side by side where both stay legible. A high one, such as one with a
+/// figure, is smaller.
 fn rows(w: &Words, paper: &WarmUpPaper, wide: f32, size: f32) -> Result<Vec<Slab>, ReportError> {
     let half = (wide - BESIDE) / 2.0;
     let mut rows: Vec<Slab> = Vec::new();
     let mut open = false;
     for one in &paper.exercises {
         if too_narrow(w, &one.item, half)? {
-            rows.push(titled(w, one, wide, size, 0.0)?);
+            rows.push(lower(titled(w, one, wide, size, 0.0)?));
             open = false;
             continue;
         }
-        let set = titled(w, one, half, size, 0.0)?;
+        let set = lower(titled(w, one, half, size, 0.0)?);
         match rows.last_mut().filter(|_| open) {
             Some(row) => row.put(&set, half + BESIDE, 0.0),
             None => rows.push(set),
@@ -127,6 +131,18 @@ fn rows(w: &Words, paper: &WarmUpPaper, wide: f32, size: f32) -> Result<Vec<Slab
         open = !open;
     }
     Ok(rows)
+}
+
+/// Makes an exercise on a half-sheet smaller if it is high, within what is legible.
+fn lower(set: Slab) -> Slab {
+    const HIGH: f32 = 140.0;
+    const LEAST_SCALE: f32 = 0.78;
+    let scale = (HIGH / set.height.max(1.0)).clamp(LEAST_SCALE, 1.0);
+    let wide = set.width;
+    Slab {
+        width: wide,
+        ..set.scaled(scale)
+    }
 }
 
 /// Two half-sheets a page. What does not fit on one goes to those of the next page.
@@ -143,10 +159,14 @@ fn half_sheets(
     let second = cut + TO_CUT;
     let high = (cut - TO_CUT).min(page.height() - second);
     let head = head(w, title, date, wide, 11.0)?;
-    let mut panels = Vec::new();
+    let mut panels: Vec<Slab> = Vec::new();
     for scale in SCALES {
         let size = 11.5 * scale;
-        panels = fill(&head, &rows(w, paper, wide, size)?, high);
+        let smaller = fill(&head, &rows(w, paper, wide, size)?, high);
+        // Smaller text must save a page.
+        if panels.is_empty() || smaller.len() < panels.len() {
+            panels = smaller;
+        }
         if panels.len() == 1 {
             break;
         }
@@ -211,12 +231,16 @@ fn whole_sheet(
     date: &str,
     paper: &WarmUpPaper,
 ) -> Result<(), ReportError> {
+    /// The usual size of the text, and the least space to work in, in points.
+    const USUAL: f32 = 12.5;
+    const LEAST_WORK: f32 = 20.0;
     let wide = page.width();
     let head = head(w, title, date, wide, 13.0)?;
-    let mut size = 12.5;
-    let mut share = 0.0;
+    let needy = (paper.exercises.iter()).filter(|one| space_needed(&one.item).is_some());
+    let needy = needy.count().max(1) as f32;
+    let mut fits = None;
     for scale in SCALES {
-        size = 12.5 * scale;
+        let size = USUAL * scale;
         let sets = paper
             .exercises
             .iter()
@@ -226,24 +250,21 @@ fn whole_sheet(
             .iter()
             .map(|set| set.height + 2.0 * BELOW)
             .sum();
-        let left = page.height() - head.height - used;
-        let needy = paper
-            .exercises
-            .iter()
-            .filter(|one| space_needed(&one.item).is_some());
-        // The working space has a gap above it.
-        share = ((left - 2.0) / needy.count().max(1) as f32 - 4.0).min(MOST_WORK);
-        if share > 30.0 {
+        let left = page.height() - head.height - used - 2.0;
+        let share = (left / needy - ABOVE_WORK).min(MOST_WORK);
+        if share > LEAST_WORK {
+            fits = Some((size, share));
             break;
         }
     }
     page.place(&head);
     for one in &paper.exercises {
         page.space(2.0 * BELOW);
-        let work = match space_needed(&one.item) {
-            Some(_) if share > 12.0 => share,
-            Some(least) => least,
-            None => 0.0,
+        // What does not fit on one page at any size is easier to read at the usual size.
+        let (size, work) = match (fits, space_needed(&one.item)) {
+            (Some((size, share)), Some(_)) => (size, share),
+            (Some((size, _)), None) => (size, 0.0),
+            (None, needed) => (USUAL, needed.unwrap_or(0.0)),
         };
         page.place(&titled(w, one, wide, size, work)?);
     }
