@@ -58,6 +58,8 @@ enum Command {
     Simulate(commands::simulate::Args),
     /// Print the talk plan of a date, or of the next school day if the date has no school.
     Talk(commands::talk::Args),
+    /// Print the exercises of a day's warm-up, one JSON object a line.
+    WarmUp(commands::warm_up::Args),
     /// List what is missing in a class: hand-ins, class packs, decisions, files that could not be read.
     WhoHasNot(commands::who_has_not::Args),
 }
@@ -79,6 +81,7 @@ fn main() -> ExitCode {
         Command::Sheet(args) => commands::sheet::run(&args),
         Command::Simulate(args) => commands::simulate::run(&args),
         Command::Talk(args) => commands::talk::run(&args),
+        Command::WarmUp(args) => commands::warm_up::run(&args),
         Command::WhoHasNot(args) => commands::who_has_not::run(&args),
     };
     match outcome {

@@ -2,8 +2,8 @@
 //!
 //! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
 //! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
-//! `talk`, `groups`, `taught_again`, `sentences` (the first screen), `assign`, `own` (exercises
-//! and concepts), `share` and `print`. All of
+//! `talk`, `warm_up`, `groups`, `taught_again`, `sentences` (the first screen), `assign`, `own`
+//! (exercises and concepts), `share` and `print`. All of
 //! them use `class`; those that need reports use `estimate`, which makes the class estimate.
 //! The types that screens show are in the `views` of the folder that makes them.
 //!
@@ -29,6 +29,7 @@ mod talk;
 mod taught_again;
 #[cfg(test)]
 mod tests;
+mod warm_up;
 
 pub use assign::*;
 pub use board::*;
@@ -45,3 +46,4 @@ pub use sentences::*;
 pub use share::*;
 pub use talk::*;
 pub use taught_again::*;
+pub use warm_up::*;

@@ -75,7 +75,8 @@ fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
     })
 }
 
-fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
+/// An exercise as it is discussed, with the misconception of a code, or any.
+pub(super) fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
     let worked = item.worked();
     let misconception = item
         .misconceptions

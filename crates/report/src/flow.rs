@@ -15,7 +15,8 @@ use crate::words::Words;
 pub struct Document {
     options: PrintOptions,
     title: String,
-    foot: String,
+    /// The lines at the foot of each page.
+    foot: Vec<String>,
     pages: Vec<Vec<Content>>,
     /// Open groups, outermost first; the first is the document.
     open: Vec<(Role, Vec<Tree>)>,
@@ -29,10 +30,11 @@ impl Document {
     /// An empty document. `foot` is printed at the foot of each page, beside its number.
     #[must_use]
     pub fn new(options: PrintOptions, title: impl Into<String>, foot: impl Into<String>) -> Self {
+        let foot: String = foot.into();
         Self {
             options,
             title: title.into(),
-            foot: foot.into(),
+            foot: foot_lines(&foot, options.width() - PAGE_NUMBER),
             pages: vec![Vec::new()],
             open: vec![(Role::Division, Vec::new())],
             next_id: 0,
@@ -47,10 +49,18 @@ impl Document {
         self.options.width()
     }
 
+    /// Height of the content of a page in points.
+    #[must_use]
+    pub fn height(&self) -> f32 {
+        // There is space for one line at the foot.
+        let more = self.foot.len().saturating_sub(1);
+        self.options.height() - more as f32 * FOOT_LEADING
+    }
+
     /// Height left on this page in points.
     #[must_use]
     pub fn left(&self) -> f32 {
-        self.options.height() - self.y
+        self.height() - self.y
     }
 
     /// Pages so far.
@@ -101,7 +111,7 @@ impl Document {
     pub fn place(&mut self, slab: &Slab) {
         let slab = slab
             .clone()
-            .within(self.options.width() + 0.5, self.options.height());
+            .within(self.options.width() + 0.5, self.height());
         self.need(slab.height);
         let y = self.y;
         let trees: Vec<Tree> = slab
@@ -207,23 +217,23 @@ impl Document {
                 "report-page",
                 &[("page", (place + 1).into()), ("pages", count.into())],
             )?;
-            let size = 8.5;
-            let text = |x: f32, text: String| Mark::Text {
+            let text = |x: f32, above: f32, text: String| Mark::Text {
                 x,
-                y: high - FOOT_LINE,
-                size,
+                y: high - FOOT_LINE - above,
+                size: FOOT_SIZE,
                 face: Face::Regular,
                 text,
             };
-            let right = across - MARGIN - width(&number, Face::Regular, size);
-            let mut foot = self.foot.clone();
-            while width(&foot, Face::Regular, size) > right - MARGIN - 12.0 && foot.pop().is_some()
-            {
-            }
+            let right = across - MARGIN - width(&number, Face::Regular, FOOT_SIZE);
+            let lines = self.foot.iter().rev().enumerate();
+            let mut marks: Vec<Mark> = lines
+                .map(|(nth, line)| text(MARGIN, nth as f32 * FOOT_LEADING, line.clone()))
+                .collect();
+            marks.push(text(right, 0.0, number));
             page.push(Content {
                 id: usize::MAX,
                 sense: Sense::Ornament,
-                marks: vec![text(MARGIN, foot), text(right, number)],
+                marks,
             });
         }
         let trees = self.open.pop().map(|(_, trees)| trees).unwrap_or_default();
@@ -237,8 +247,47 @@ impl Document {
     }
 }
 
+/// The width kept for the number of the page at its foot, in points.
+const PAGE_NUMBER: f32 = 80.0;
+/// The size of the foot, and the distance of its lines, in points.
+const FOOT_SIZE: f32 = 8.5;
+const FOOT_LEADING: f32 = 10.5;
+
+/// Breaks the words at the foot into lines. Parts with three spaces between them stay whole if
+/// they fit on a line.
+fn foot_lines(foot: &str, most: f32) -> Vec<String> {
+    let wide = |text: &str| width(text, Face::Regular, FOOT_SIZE);
+    let mut lines = vec![String::new()];
+    let mut put = |piece: &str, between: &str| {
+        if let Some(line) = lines.last_mut() {
+            let longer = match line.is_empty() {
+                true => piece.to_owned(),
+                false => format!("{line}{between}{piece}"),
+            };
+            if line.is_empty() || wide(&longer) <= most {
+                *line = longer;
+            } else {
+                lines.push(piece.to_owned());
+            }
+        }
+    };
+    for part in foot.split(BETWEEN_PARTS).filter(|part| !part.is_empty()) {
+        if wide(part) <= most {
+            put(part, BETWEEN_PARTS);
+        } else {
+            for word in part.split(' ') {
+                put(word, " ");
+            }
+        }
+    }
+    lines
+}
+
+/// Between the parts of a foot.
+pub(crate) const BETWEEN_PARTS: &str = "   ";
+
 /// The same marks, hidden from screen readers.
-fn as_ornament(slab: &Slab) -> Slab {
+pub(crate) fn as_ornament(slab: &Slab) -> Slab {
     fn marks(parts: &[Part], all: &mut Vec<Mark>) {
         for part in parts {
             match part {
@@ -252,5 +301,32 @@ fn as_ornament(slab: &Slab) -> Slab {
     Slab {
         parts: vec![Part::Content(Sense::Ornament, all)],
         ..slab.clone()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_long_foot_is_whole_on_several_lines() {
+        let parts: Vec<String> = (0..12)
+            .map(|n| format!("g4-some-concept-{n} · 2 · 123456 · v1"))
+            .collect();
+        let foot = parts.join(BETWEEN_PARTS);
+        let options = PrintOptions::default();
+        let page = Document::new(options, "x", foot.clone());
+        assert!(page.foot.len() > 3);
+        assert_eq!(page.foot.join(BETWEEN_PARTS), foot);
+        assert!(page.height() < options.height());
+        let sentence = "Die Klasse hat einen langen Namen ".repeat(6);
+        let lines = foot_lines(sentence.trim(), 400.0);
+        assert_eq!(lines.join(" "), sentence.trim());
+        assert!(
+            lines
+                .iter()
+                .all(|line| width(line, Face::Regular, FOOT_SIZE) <= 400.0)
+        );
+        assert_eq!(foot_lines("", 400.0), [""]);
     }
 }

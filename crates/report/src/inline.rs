@@ -183,6 +183,20 @@ fn push_word(all: &mut Vec<Atom>, word: &mut String, face: Face, most: f32, size
     }
 }
 
+/// The width of the widest piece that does not break, in points.
+#[must_use]
+pub fn widest_word(inlines: &[Inline], size: f32) -> f32 {
+    let (mut widest, mut run) = (0.0_f32, 0.0);
+    for atom in atoms(inlines, f32::MAX, size) {
+        run = match atom {
+            Atom::Space { .. } | Atom::Break => 0.0,
+            Atom::Word { .. } | Atom::Math { .. } => run + atom.wide(),
+        };
+        widest = widest.max(run);
+    }
+    widest
+}
+
 /// Breaks pieces into lines, each a slab of width `most`. Scales down mathematics that is wider than
 /// a line.
 #[must_use]

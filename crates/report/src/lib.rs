@@ -1,7 +1,7 @@
 //! Prints and tables: practice sheets, self-rating charts, pages for families and conferences,
 //! class summaries, join slips, CSV and XLSX.
 //!
-//! `page` makes pages that the screens show too; `sheet`, `chart`, `path` and `slips` make
+//! `page` makes pages that the screens show too; `sheet`, `warm_up`, `chart`, `path` and `slips` make
 //! prints only; `grid` makes tables for spreadsheets. All prints go through `flow`
 //! (pages), `slab` and `mark` (laid-out content) and `pdf` (the file). The pages are tagged
 //! PDF (PDF/UA-1). They have the same bytes on every device, but for words in a script that the
@@ -33,6 +33,7 @@ pub mod slab;
 pub mod slips;
 mod system_fonts;
 pub mod table;
+pub mod warm_up;
 pub mod words;
 
 pub use error::ReportError;

@@ -29,7 +29,7 @@ pub fn path_pages(
     let title = w.get("report-path")?;
     let mut page = Document::new(*options, title.clone(), class_title);
     page.heading(1, &title);
-    page.place(&name_line(&w, page.width())?);
+    page.place(&name_line(&w, page.width(), true)?);
     page.paragraph(
         &words(w.say(
             "report-path-counts",
@@ -131,5 +131,6 @@ fn strand_table(
         row_heads: true,
         size: 8.5,
         row_height: 18.0,
+        pad: 4.0,
     })
 }

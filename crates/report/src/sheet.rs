@@ -3,7 +3,7 @@
 use crate::drawing::figure;
 use crate::entry::{answer_place, blocks, key_inlines};
 use crate::error::ReportError;
-use crate::flow::Document;
+use crate::flow::{BETWEEN_PARTS, Document};
 use crate::inline::{Align, Style, bold, paragraph, words};
 use crate::mark::{Mark, Pen, rounded};
 use crate::paper::{Density, PrintOptions};
@@ -11,6 +11,7 @@ use crate::slab::{Part, Role, Sense, Slab};
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
 use surefoot_catalogue::Concept;
+use surefoot_exercises::answer::Entry;
 use surefoot_exercises::{Block, Item};
 
 mod part;
@@ -45,9 +46,9 @@ pub fn practice_sheet(wish: &SheetWish, options: &PrintOptions) -> Result<Vec<u8
         .iter()
         .map(|(_, part, items)| part.mark(items))
         .collect();
-    let mut page = Document::new(*options, title.clone(), marks.join("   "));
+    let mut page = Document::new(*options, title.clone(), marks.join(BETWEEN_PARTS));
     page.heading(1, &title);
-    page.place(&name_line(&w, page.width())?);
+    page.place(&name_line(&w, page.width(), true)?);
     if let Some(whom) = &wish.for_whom {
         page.paragraph(&words(whom.clone()), Style::of(10.5));
     }
@@ -56,19 +57,15 @@ pub fn practice_sheet(wish: &SheetWish, options: &PrintOptions) -> Result<Vec<u8
     for (concept, _, items) in &sets {
         if !one {
             // A heading stays with the first exercise under it.
-            let first = rows(
-                &w,
-                options,
-                page.width(),
-                items.get(..1).unwrap_or_default(),
-                &mut 0,
-            )?;
-            page.need(first.first().map_or(0.0, |row| row.height) + 58.0);
+            let first = items.get(..1).unwrap_or_default();
+            let first = laid_out(&w, options.density, page.width(), first, &mut 0)?;
+            page.need(first.first().map_or(0.0, Placed::height) + 58.0);
             page.heading(2, concept.title.get(language));
         }
         page.paragraph(&words(concept.i_can.get(language)), Style::of(10.5));
         page.space(6.0);
-        place_items(&mut page, &w, options, items, &mut number)?;
+        let all = laid_out(&w, options.density, page.width(), items, &mut number)?;
+        place_all(&mut page, &all, options.density, one);
     }
     if !wish.without_key {
         page.new_page();
@@ -114,8 +111,8 @@ pub(crate) fn sets(wish: &SheetWish) -> Result<Vec<Set<'_>>, ReportError> {
         .collect()
 }
 
-/// "Name ____ Date ____".
-pub(crate) fn name_line(w: &Words, width: f32) -> Result<Slab, ReportError> {
+/// "Name ____", with "Date ____" after it if it is dated by hand.
+pub(crate) fn name_line(w: &Words, width: f32, dated: bool) -> Result<Slab, ReportError> {
     let mut row = Slab::space(width, 26.0);
     let size = 10.5;
     let mut label = |text: String, x: f32, to: f32| {
@@ -142,74 +139,61 @@ pub(crate) fn name_line(w: &Words, width: f32) -> Result<Slab, ReportError> {
             }],
         ));
     };
-    label(w.get("report-name")?, 0.0, width * 0.62);
-    label(w.get("report-date")?, width * 0.66, width);
+    if dated {
+        label(w.get("report-name")?, 0.0, width * 0.62);
+        label(w.get("report-date")?, width * 0.66, width);
+    } else {
+        label(w.get("report-name")?, 0.0, width);
+    }
     Ok(row.under(Role::Paragraph))
 }
 
-fn place_items(
-    page: &mut Document,
+/// Lays out exercises, half as wide as the page if they stay legible and short.
+fn laid_out(
     w: &Words,
-    options: &PrintOptions,
-    items: &[Item],
-    number: &mut usize,
-) -> Result<(), ReportError> {
-    let gap = if options.density == Density::Compact {
-        9.0
-    } else {
-        12.0
-    };
-    page.open(Role::List);
-    for row in rows(w, options, page.width(), items, number)? {
-        page.place(&row);
-        page.space(gap);
-    }
-    page.close();
-    Ok(())
-}
-
-/// Lays out exercises, two in a row if the sheet is compact and both stay legible.
-fn rows(
-    w: &Words,
-    options: &PrintOptions,
+    density: Density,
     width: f32,
     items: &[Item],
     number: &mut usize,
-) -> Result<Vec<Slab>, ReportError> {
-    const GAP: f32 = 22.0;
-    let compact = options.density == Density::Compact;
-    let half = (width - GAP) / 2.0;
-    let alone = items
+) -> Result<Vec<Placed>, ReportError> {
+    let half = (width - BETWEEN) / 2.0;
+    items
         .iter()
-        .map(|item| Ok(!compact || wants_room(w, item, half)?))
-        .collect::<Result<Vec<bool>, ReportError>>()?;
-    let mut all = Vec::new();
-    let mut next = 0;
-    while let (Some(item), Some(single)) = (items.get(next), alone.get(next)) {
-        *number += 1;
-        // A last single exercise is as wide as those above it.
-        let wide = if *single { width } else { half };
-        let mut slab = Slab::default();
-        slab.put(&exercise(w, item, *number, wide, compact)?, 0.0, 0.0);
-        next += 1;
-        if let (false, Some(item), Some(false)) = (single, items.get(next), alone.get(next)) {
+        .map(|item| {
             *number += 1;
-            let beside = exercise(w, item, *number, half, compact)?;
-            slab.put(&beside, half + GAP, 0.0);
-            next += 1;
-        }
-        all.push(slab);
+            let wide = match wants_room(w, item, half, density)? {
+                true => width,
+                false => half,
+            };
+            exercise(w, item, *number, wide, density)
+        })
+        .collect()
+}
+
+/// Between two exercises side by side, in points.
+const BETWEEN: f32 = 22.0;
+
+/// Whether an exercise takes the whole width: one with a figure that would be illegible in half of
+/// it, and on a roomy sheet also a long one.
+fn wants_room(w: &Words, item: &Item, half: f32, density: Density) -> Result<bool, ReportError> {
+    /// The height of a long exercise, without its space to work in.
+    const LONG: f32 = 230.0;
+    if too_narrow(w, item, half - LEAD)? {
+        return Ok(true);
     }
-    Ok(all)
+    if density == Density::Compact {
+        return Ok(false);
+    }
+    Ok(exercise(w, item, 1, half, density)?.body.height > LONG)
 }
 
 /// Whether a figure of the exercise would be illegible at this width.
-fn wants_room(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
+pub(crate) fn too_narrow(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
     /// Labels have 9 points at full scale; below 7 points they are hard to read for children.
     const LEAST_SCALE: f32 = 0.75;
     for block in &item.prompt {
         if let Block::Figure { figure: of } = block
-            && (wide - LEAD) < figure(w.locale, of, f32::MAX)?.width * LEAST_SCALE
+            && wide < figure(w.locale, of, f32::MAX)?.width * LEAST_SCALE
         {
             return Ok(true);
         }
@@ -220,37 +204,200 @@ fn wants_room(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
 /// Space for the number of an exercise.
 const LEAD: f32 = 26.0;
 
+/// A laid-out exercise.
+struct Placed {
+    number: Slab,
+    body: Slab,
+    /// Height of the space to work in; none without one.
+    work: Option<f32>,
+    wide: f32,
+}
+
+/// Above a space to work in, in points.
+const ABOVE_WORK: f32 = 4.0;
+
+impl Placed {
+    fn height(&self) -> f32 {
+        self.body.height + self.work.map_or(0.0, |work| work + ABOVE_WORK)
+    }
+
+    /// The exercise with so much more space to work in.
+    fn slab(&self, more: f32) -> Slab {
+        let mut body = self.body.clone();
+        if let Some(work) = self.work {
+            let space = working_space(self.wide - LEAD, work + more);
+            body.put(&space, 0.0, self.body.height + ABOVE_WORK);
+        }
+        let mut set = Slab::default();
+        set.put(&self.number.clone().under(Role::ItemLabel), 0.0, 0.0);
+        set.put(&body.under(Role::ItemBody), LEAD, 0.0);
+        set.width = self.wide;
+        set.under(Role::Item)
+    }
+}
+
+/// Splits exercises into columns that are at most so high, from the first on. Returns how many are
+/// in each; the first column has at least one.
+fn columns(all: &[Placed], count: usize, high: f32, gap: f32) -> Vec<usize> {
+    let mut left = all;
+    (0..count)
+        .map(|column| {
+            let mut used = 0.0;
+            let mut taken = 0;
+            for one in left {
+                used += one.height() + if taken > 0 { gap } else { 0.0 };
+                if used > high && (column > 0 || taken > 0) {
+                    break;
+                }
+                taken += 1;
+            }
+            left = left.split_at(taken).1;
+            taken
+        })
+        .collect()
+}
+
+/// The least height at which all exercises are in so many columns.
+fn even_height(all: &[Placed], count: usize, high: f32, gap: f32) -> f32 {
+    let (mut low, mut high) = (0.0, high);
+    for _ in 0..12 {
+        let middle = (low + high) / 2.0;
+        let fits = columns(all, count, middle, gap).iter().sum::<usize>() == all.len()
+            && all.iter().all(|one| one.height() <= middle);
+        if fits {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    high
+}
+
+/// Places exercises: those half as wide as the page in two columns, read one after the other. The
+/// spaces to work in share what is left of a full page.
+fn place_all(page: &mut Document, all: &[Placed], density: Density, last_of_all: bool) {
+    /// The most that a space to work in grows, on a full page and at the end, in points.
+    const MOST_ON_FULL: f32 = 60.0;
+    const MOST_AT_END: f32 = 30.0;
+    let gap = match density {
+        Density::Compact => 9.0,
+        Density::Roomy => 8.0,
+    };
+    page.open(Role::List);
+    let mut left = all;
+    while let Some(first) = left.first() {
+        page.need(first.height());
+        let full = first.wide >= page.width();
+        let alike = left
+            .iter()
+            .take_while(|one| (one.wide >= page.width()) == full);
+        let run = left.split_at(alike.count()).0;
+        let count = if full { 1 } else { 2 };
+        // Less a point, so that rounding moves nothing to the next page.
+        let room = page.left() - 1.0;
+        let taken: usize = columns(run, count, room, gap).iter().sum();
+        let here = run.split_at(taken).0;
+        let rest = left.split_at(taken).1;
+        let (high, most) = match (taken < run.len(), rest.is_empty() && last_of_all) {
+            (true, _) => (room, MOST_ON_FULL),
+            (false, true) => (room, MOST_AT_END),
+            (false, false) => (even_height(here, count, room, gap), MOST_ON_FULL),
+        };
+        // At the end of a sheet the columns are even too.
+        let even = match taken < run.len() {
+            true => room,
+            false => even_height(here, count, room, gap),
+        };
+        let mut block = Slab::default();
+        let mut x = 0.0;
+        let mut of_column = here;
+        for count in columns(here, count, even, gap) {
+            let (these, others) = of_column.split_at(count);
+            let used: f32 = these.iter().map(|one| one.height() + gap).sum::<f32>() - gap;
+            let growing = these.iter().filter(|one| one.work.is_some()).count().max(1);
+            let more = ((high - used) / growing as f32).clamp(0.0, most);
+            let mut y = 0.0;
+            for one in these {
+                let slab = one.slab(more);
+                block.put(&slab, x, y);
+                y += slab.height + gap;
+            }
+            x += first.wide + BETWEEN;
+            of_column = others;
+        }
+        page.place(&block);
+        page.space(gap);
+        left = rest;
+        if taken < run.len() {
+            page.new_page();
+        }
+    }
+    page.close();
+}
+
 fn exercise(
     w: &Words,
     item: &Item,
     number: usize,
     wide: f32,
-    compact: bool,
-) -> Result<Slab, ReportError> {
-    let size = if compact { 11.0 } else { 12.5 };
-    let inner = wide - LEAD;
+    density: Density,
+) -> Result<Placed, ReportError> {
+    let size = match density {
+        Density::Compact => 11.0,
+        Density::Roomy => 11.5,
+    };
     let label = paragraph(&bold(format!("{number}. ")), LEAD, Style::of(size));
-    let prompt = blocks(w, &item.prompt, inner, size)?;
-    let place = answer_place(w, &item.entry, inner, size)?;
-    let mut parts = vec![prompt, place];
-    if !compact {
-        parts.push(working_space(inner, 64.0));
+    Ok(Placed {
+        number: label,
+        body: question(w, item, wide - LEAD, size)?,
+        work: space_needed(item).filter(|_| density == Density::Roomy),
+        wide,
+    })
+}
+
+/// The prompt of an exercise and the place for its answer.
+pub(crate) fn question(w: &Words, item: &Item, wide: f32, size: f32) -> Result<Slab, ReportError> {
+    let prompt = blocks(w, &item.prompt, wide, size)?;
+    let place = answer_place(w, &item.entry, wide, size)?;
+    Ok(Slab::stacked(&[prompt, place], 3.0))
+}
+
+/// The height of the space to work in that an exercise needs, in points: the more steps its
+/// solution has, the more. One that is answered by a mark or a drawing and solved in few steps
+/// needs none. Our choice; no source.
+pub(crate) fn space_needed(item: &Item) -> Option<f32> {
+    let steps = item.worked().steps.len();
+    let written = matches!(
+        item.entry,
+        Entry::WholeNumber { .. }
+            | Entry::Decimal { .. }
+            | Entry::Fraction { .. }
+            | Entry::Mixed { .. }
+            | Entry::Money
+            | Entry::Time { .. }
+            | Entry::Duration { .. }
+            | Entry::Expression { .. }
+            | Entry::Equation { .. }
+            | Entry::QuotientRemainder
+            | Entry::SeveralNumbers { .. }
+            | Entry::Boxes { .. }
+            | Entry::TwoParts { .. }
+    );
+    match (written, steps) {
+        (false, 0..=2) => None,
+        (false, _) | (true, 0..=1) => Some(22.0),
+        (true, 2) => Some(30.0),
+        (true, _) => Some(42.0),
     }
-    let body = Slab::stacked(&parts, 3.0).under(Role::ItemBody);
-    let mut set = Slab::default();
-    set.put(&label.under(Role::ItemLabel), 0.0, 0.0);
-    set.put(&body, LEAD, 0.0);
-    set.width = wide;
-    Ok(set.under(Role::Item))
 }
 
 /// An empty frame to work in.
-fn working_space(wide: f32, high: f32) -> Slab {
-    let mut slab = Slab::space(wide, high + 4.0);
+pub(crate) fn working_space(wide: f32, high: f32) -> Slab {
+    let mut slab = Slab::space(wide, high);
     slab.parts.push(Part::Content(
         Sense::Ornament,
         vec![Mark::Shape {
-            path: rounded(0.5, 4.0, wide - 1.0, high, 5.0),
+            path: rounded(0.5, 0.0, wide - 1.0, high, 5.0),
             fill: None,
             pen: Some(Pen::grey(0.6, 150)),
         }],
@@ -288,5 +435,6 @@ fn key(w: &Words, title: &str, items: &[Item], number: &mut usize) -> Result<Tab
         row_heads: true,
         size,
         row_height: 18.0,
+        pad: 4.0,
     })
 }

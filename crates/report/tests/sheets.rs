@@ -143,3 +143,46 @@ fn own_exercises_print_like_the_others() {
     let bytes = practice_sheet(&wish, &PrintOptions::default()).unwrap();
     assert!(bytes.starts_with(b"%PDF-1."));
 }
+
+fn pages(concept: &str, options: &PrintOptions) -> usize {
+    let wish = SheetWish {
+        parts: vec![part(concept, Level::Expected, 20, 17)],
+        without_key: true,
+        ..SheetWish::default()
+    };
+    let pdf = practice_sheet(&wish, options).unwrap();
+    let text = String::from_utf8_lossy(&pdf).into_owned();
+    let count = text.split("/Count ").nth(1).unwrap();
+    let digits: String = count.chars().take_while(char::is_ascii_digit).collect();
+    digits.parse().unwrap()
+}
+
+#[test]
+fn twenty_short_exercises_with_space_to_work_take_two_pages() {
+    // A sample of all concepts; a long story or a large figure needs more.
+    let mut all: Vec<(usize, &str)> = Vec::new();
+    for (nth, concept) in concepts_with_exercises().enumerate().step_by(5) {
+        let options = PrintOptions {
+            locale: Locale::from(Language::all()[nth % Language::all().len()]),
+            paper: [Paper::A4, Paper::Letter][nth / 2 % 2],
+            density: Density::Roomy,
+        };
+        all.push((pages(concept, &options), concept));
+    }
+    let sum: usize = all.iter().map(|(pages, _)| pages).sum();
+    println!("{sum} pages for {} concepts: {all:?}", all.len());
+    assert!(all.len() > 30 && 2 * sum < 9 * all.len(), "{sum} pages");
+    for concept in ["g3-area-rectangle", "g4-fraction-compare"] {
+        for language in Language::all() {
+            for paper in [Paper::A4, Paper::Letter] {
+                let options = PrintOptions {
+                    locale: Locale::from(*language),
+                    paper,
+                    density: Density::Roomy,
+                };
+                let count = pages(concept, &options);
+                assert_eq!(count, 2, "{concept} {language:?} {paper:?}");
+            }
+        }
+    }
+}

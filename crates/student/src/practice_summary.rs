@@ -60,6 +60,7 @@ pub(super) fn summary_of(
             }),
             finished: number(&|_| true),
             alone: number(&alone),
+            with_help: number(&|answer| answer.result == AnswerResult::WithHelp),
         });
     }
     let count = |result| tonight.iter().filter(|a| a.result == result).count();

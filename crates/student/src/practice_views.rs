@@ -135,4 +135,6 @@ pub struct SummaryConcept {
     pub finished: u32,
     /// Of these, right without help.
     pub alone: u32,
+    /// Of these, right with a hint or at the second try.
+    pub with_help: u32,
 }

@@ -18,7 +18,13 @@ report-shade = Shade the parts.
 report-draw-graph = Draw the graph.
 report-draw-squares = Shade the squares.
 
+## The warm-up.
+report-warm-up = Warm-up
+
 ## Self-rating charts.
+report-day-chart = Class chart: day { $day }
+report-day-chart-how = For each concept, write how sure the student is, from 0 to 3. A tick means right, a cross means wrong. The students are in the order of the screen Enter.
+report-day-chart-summary = Students and the concepts of the day
 report-chart = My self-ratings
 report-chart-how = After the review, write how sure you are.
 report-chart-more = Passes { $from } to { $to } follow on sheets of their own.
@@ -82,7 +88,7 @@ report-col-high = On my own or Could teach it
 ## The family page.
 report-family-title = How { $name } is doing in mathematics
 report-family-title-no-name = How your child is doing in mathematics
-report-family-what = Every mathematics lesson opens with a short review. After it, students say how sure they feel. This page shows what your child said last.
+report-family-what = Every mathematics lesson opens with a short review. After it, students say how sure they feel. This page shows which answer your child chose last.
 report-family-well = What is going well
 report-family-well-none = Nothing is listed here yet. It takes a few weeks.
 report-family-time = What needs more time
@@ -93,8 +99,21 @@ report-family-help = How you can help
 report-family-help-1 = Ask: "What can you show me today?" Let your child do the talking.
 report-family-help-2 = Five to fifteen minutes on a few evenings is enough.
 report-family-help-3 = When something is hard, "not yet" is a good answer. Please tell the teacher.
+report-family-try = Something to try at home
+report-family-try-place-value = Look for a long number on a bill or a box. Ask your child to read it aloud. Which digit is worth the most?
+report-family-try-addition-subtraction = Choose two things in a shop. About how much do they cost together? Guess first, then add the prices.
+report-family-try-multiplication = Put some spoons, beans or coins into equal rows. How many are there? Can your child make other equal rows of them?
+report-family-try-fractions = Fold a sheet of paper into equal parts, or cut bread into them. What fraction is one part? What are three parts?
+report-family-try-decimals = Compare two prices. Which one is more, and by how much? Let your child explain how to tell.
+report-family-try-measurement = Guess how long a table is, or how long it takes to wash up. Then measure. How close was the guess?
+report-family-try-geometry = Look for shapes in a room. Which sides are parallel? Where are right angles? Let your child show them.
+report-family-try-data = Count something together for a few days, such as birds or cars. Let your child draw a chart and say what it shows.
+report-family-try-statistics = Ask five people how many books they read last month. What is usual, and how far apart are the answers?
+report-family-try-expressions = Think of a number, double it, add three, and say the result. Can your child find your number? Then change roles.
+report-family-try-number-system = Look up the coldest and the warmest place today. How many degrees apart are they?
+report-family-try-ratio = Take a recipe for two. How much of everything do four people need, or six? Cook it if you can.
 report-family-note = From the teacher
-report-family-caution = These are your child's own words about learning. They are not a grade and not a diagnosis. If you have questions, ask the teacher.
+report-family-caution = After the review, your child chooses one of four answers by a tap. The answers are your child's own view. They are not a grade and not a diagnosis. If you have questions, ask the teacher.
 
 ## The page of what was taught again.
 report-taught-title = What was taught again
@@ -108,7 +127,10 @@ report-taught-came = What came of it
 ## The conference page.
 report-conference-title = Talk with { $name }
 report-conference-title-seat = Talk with seat { $seat }
-report-conference-what = "Likely has it" is an estimate from everything reported. Practice is given as right alone, right with help, and wrong.
+report-conference-what = How to read the numbers:
+report-conference-practice = Practice { $shown } is { $alone } right alone, { $helped } right with help, { $wrong } wrong.
+report-conference-likely = Likely has it, { $shown }: of 100 students with reports like these, about { $count } can do it by themselves. It is an estimate and not a mark.
+report-conference-days = Days ago counts from the newest report to today.
 report-conference-needed = Needed most
 report-conference-best = Known best
 report-conference-believe = How well the ratings fit the results
@@ -226,6 +248,10 @@ report-name-sheet = Practice sheet
 report-about-sheet = Exercises with fresh numbers from the concepts that you choose.
 report-name-seat-sheet = Sheet for one student
 report-about-seat-sheet = Up to six concepts for one student: what you assigned first, then what the reports say is needed most. For students without a device, or who would rather write.
+report-name-warm-up = Warm-up
+report-about-warm-up = One fresh exercise for each concept of a day, for a class without a review of its own or a day it failed. The same exercises as on the projector. Change them under Talk.
+report-name-day-chart = Class chart of one day
+report-about-day-chart = Every student with the concepts of one day, in the order of the screen Enter, to write in and then to enter quickly.
 report-name-chart = Self-rating chart
 report-about-chart = Every concept of the rotation, with room for a number from 0 to 3 in each pass. For students without a device; enter the numbers under Enter.
 report-name-family = Family page

@@ -80,10 +80,17 @@ practice-with-help = With a hint or a second try: { $count }
 practice-you-said = You marked it
 practice-you-thought = You thought
 practice-you-did = You did
-practice-did = { $right ->
-    [0] Not on your own yet
-   *[other] { $right } of { $count } on your own
+practice-did = { $right } of { $count } on your own
+practice-tried = { $count } practiced
+practice-right-count = You got { $right } of { $finished } right.
+practice-right-none = { $finished ->
+    [one] You kept at a hard exercise. That is how you learn.
+   *[other] You kept at { $finished } hard exercises. That is how you learn.
 }
+practice-went-right = This went right
+practice-right-of = { $right } of { $finished }
+practice-again = You will see more of this soon: { $concepts }.
+practice-how-sure = How sure you were, and what you did
 practice-more = Practice more
 practice-finish = Finish
 

@@ -156,6 +156,32 @@ talk-next-concept = Next concept
 talk-place = { $at } of { $of }
 talk-no-exercise = There is no exercise for this concept. Take one from the review.
 
+## The warm-up, part of Talk.
+warm-up-title = Warm-up
+warm-up-lead = For a class without a review of its own, or a day it failed: one fresh exercise for each concept of the day. The projector and the paper have the same ones. The next pass brings new numbers.
+warm-up-day = School day
+warm-up-today = Today
+warm-up-show-one = Show one at a time
+warm-up-show-all = Show all at once
+warm-up-print = Print
+warm-up-enter = Enter the results
+warm-up-none = This day has no concepts.
+warm-up-all-out = Every concept is left out. Put one back in to show or print it.
+warm-up-is-out = Left out of this warm-up.
+warm-up-swap = Another exercise
+warm-up-swap-of = Another exercise: { $title }
+warm-up-out = Leave out
+warm-up-out-of = Leave out: { $title }
+warm-up-in = Put back in
+warm-up-in-of = Put back in: { $title }
+warm-up-which = Exercise
+warm-up-usual = A built-in exercise
+warm-up-changed = The exercise was changed: { $title }
+warm-up-left-out = Left out of the warm-up: { $title }
+warm-up-back = Back in the warm-up: { $title }
+warm-up-show-answers = Show the answers
+warm-up-hide-answers = Hide the answers
+
 ## Groups
 groups-title = Groups
 groups-lead = Who would gain most by sitting together on what, from the weakest concepts that have been taught.

@@ -18,7 +18,13 @@ report-shade = Sombrea las partes.
 report-draw-graph = Dibuja la gráfica.
 report-draw-squares = Sombrea los cuadrados.
 
+## El calentamiento.
+report-warm-up = Calentamiento
+
 ## Tablas de autoevaluación.
+report-day-chart = Tabla de la clase: día { $day }
+report-day-chart-how = Para cada concepto, escriba cuánta seguridad tiene el estudiante, del 0 al 3. Una palomita quiere decir bien; una cruz, mal. Los estudiantes están en el orden de la pantalla de anotar.
+report-day-chart-summary = Estudiantes y conceptos del día
 report-chart = Mis autoevaluaciones
 report-chart-how = Después del repaso, escribe cuánta seguridad tienes.
 report-chart-more = Las vueltas { $from } a { $to } siguen en hojas aparte.
@@ -82,7 +88,7 @@ report-col-high = Por mi cuenta o Podría enseñarlo
 ## La página para la familia.
 report-family-title = Cómo le va a { $name } en matemáticas
 report-family-title-no-name = Cómo le va a su hijo o hija en matemáticas
-report-family-what = Cada clase de matemáticas empieza con un repaso corto. Después, los estudiantes dicen qué tan seguros se sienten. Esta página muestra lo último que dijo su hijo o hija.
+report-family-what = Cada clase de matemáticas empieza con un repaso corto. Después, los estudiantes dicen qué tan seguros se sienten. Esta página muestra la última respuesta que eligió su hijo o hija.
 report-family-well = Lo que va bien
 report-family-well-none = Todavía no hay nada en esta lista. Hacen falta unas semanas.
 report-family-time = Lo que necesita más tiempo
@@ -93,8 +99,21 @@ report-family-help = Cómo puede ayudar
 report-family-help-1 = Pregunte: «¿Qué me puedes mostrar hoy?». Deje que hable su hijo o hija.
 report-family-help-2 = Bastan de cinco a quince minutos, algunas noches.
 report-family-help-3 = Cuando algo cuesta, «todavía no» es una buena respuesta. Cuénteselo al docente.
+report-family-try = Algo para probar en casa
+report-family-try-place-value = Busquen un número largo en un recibo o en una caja. Pida a su hijo o hija que lo lea en voz alta. ¿Qué cifra vale más?
+report-family-try-addition-subtraction = Elijan dos cosas en una tienda. ¿Cuánto cuestan juntas, más o menos? Primero adivinen; después sumen los precios.
+report-family-try-multiplication = Pongan cucharas, frijoles o monedas en filas iguales. ¿Cuántas hay? ¿Se pueden hacer otras filas iguales?
+report-family-try-fractions = Doblen una hoja en partes iguales, o corten pan. ¿Qué fracción es una parte? ¿Y tres partes?
+report-family-try-decimals = Comparen dos precios. ¿Cuál es mayor, y por cuánto? Deje que su hijo o hija explique cómo se sabe.
+report-family-try-measurement = Adivinen cuánto mide una mesa, o cuánto se tarda en lavar los platos. Después midan. ¿Estuvieron cerca?
+report-family-try-geometry = Busquen figuras en un cuarto. ¿Qué lados son paralelos? ¿Dónde hay ángulos rectos? Deje que su hijo o hija los muestre.
+report-family-try-data = Cuenten algo juntos unos días: pájaros, autos. Deje que su hijo o hija dibuje una gráfica y diga qué muestra.
+report-family-try-statistics = Pregunten a cinco personas cuántos libros leyeron el mes pasado. ¿Qué es lo común, y qué tan distintas son las respuestas?
+report-family-try-expressions = Piense un número, multiplíquelo por dos, sume tres y diga el resultado. ¿Puede su hijo o hija encontrar el número? Después, al revés.
+report-family-try-number-system = Busquen el lugar más frío y el más cálido de hoy. ¿Cuántos grados hay entre los dos?
+report-family-try-ratio = Tomen una receta para dos. ¿Cuánto de cada cosa hace falta para cuatro, o para seis? Si pueden, cocínenla.
 report-family-note = Del docente
-report-family-caution = Es lo que su hijo o hija opina de su aprendizaje. No es una calificación ni un diagnóstico. Si tiene preguntas, hable con el docente.
+report-family-caution = Después del repaso, su hijo o hija elige una de cuatro respuestas con un toque. Es su propia opinión. No es una calificación ni un diagnóstico. Si tiene preguntas, hable con el docente.
 
 ## La página de lo enseñado de nuevo.
 report-taught-title = Lo enseñado de nuevo
@@ -108,7 +127,10 @@ report-taught-came = Qué resultó
 ## La página para la charla.
 report-conference-title = Charla con { $name }
 report-conference-title-seat = Charla con el asiento { $seat }
-report-conference-what = «Quizá lo domina» es una estimación con todo lo informado. La práctica se da como bien sin ayuda, bien con ayuda y mal.
+report-conference-what = Cómo leer los números:
+report-conference-practice = Práctica { $shown } es: { $alone } bien sin ayuda, { $helped } bien con ayuda, { $wrong } mal.
+report-conference-likely = Quizá lo domina, { $shown }: de 100 estudiantes con informes como estos, unos { $count } pueden hacerlo sin ayuda. Es una estimación, no una nota.
+report-conference-days = «Hace días» cuenta desde el último informe hasta hoy.
 report-conference-needed = Lo más necesario
 report-conference-best = Lo que mejor está
 report-conference-believe = Cuánto encajan las valoraciones con los resultados
@@ -226,6 +248,10 @@ report-name-sheet = Hoja de práctica
 report-about-sheet = Ejercicios con números nuevos de los conceptos que elijas.
 report-name-seat-sheet = Hoja para un estudiante
 report-about-seat-sheet = Hasta seis conceptos para un estudiante: primero lo que asignaste, luego lo que más falta según los informes. Para quien no tiene dispositivo o prefiere escribir.
+report-name-warm-up = Calentamiento
+report-about-warm-up = Un ejercicio nuevo de cada concepto de un día, para una clase sin repaso propio o un día en que falló. Los mismos ejercicios que en el proyector. Se cambian en Charla.
+report-name-day-chart = Tabla de la clase de un día
+report-about-day-chart = Todos los estudiantes con los conceptos de un día, en el orden de la pantalla de anotar, para escribir en ella y anotarla después rápido.
 report-name-chart = Tabla de autoevaluación
 report-about-chart = Todos los conceptos de la rotación, con lugar para un número del 0 al 3 en cada vuelta. Para estudiantes sin dispositivo; los números se anotan en la pantalla de anotar.
 report-name-family = Página para la familia

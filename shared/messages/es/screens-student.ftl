@@ -80,10 +80,17 @@ practice-with-help = Con una pista o un segundo intento: { $count }
 practice-you-said = Marcaste
 practice-you-thought = Pensaste
 practice-you-did = Hiciste
-practice-did = { $right ->
-    [0] Todavía no por tu cuenta
-   *[other] { $right } de { $count } por tu cuenta
+practice-did = { $right } de { $count } por tu cuenta
+practice-tried = { $count } de práctica
+practice-right-count = Acertaste { $right } de { $finished }.
+practice-right-none = { $finished ->
+    [one] Trabajaste en un ejercicio difícil. Así se aprende.
+   *[other] Trabajaste en { $finished } ejercicios difíciles. Así se aprende.
 }
+practice-went-right = Esto salió bien
+practice-right-of = { $right } de { $finished }
+practice-again = Pronto verás más de esto: { $concepts }.
+practice-how-sure = Cuánta seguridad tenías, y qué hiciste
 practice-more = Practicar más
 practice-finish = Terminar
 

@@ -156,6 +156,32 @@ talk-next-concept = Concepto siguiente
 talk-place = { $at } de { $of }
 talk-no-exercise = No hay ejercicio de este concepto. Toma uno del repaso.
 
+## El calentamiento, en Charla.
+warm-up-title = Calentamiento
+warm-up-lead = Para una clase sin repaso propio, o un día en que falló: un ejercicio nuevo de cada concepto del día. En el proyector y en el papel son los mismos. La vuelta siguiente trae números nuevos.
+warm-up-day = Día de clase
+warm-up-today = Hoy
+warm-up-show-one = Mostrar uno a uno
+warm-up-show-all = Mostrar todos a la vez
+warm-up-print = Imprimir
+warm-up-enter = Anotar los resultados
+warm-up-none = Este día no tiene conceptos.
+warm-up-all-out = Todos los conceptos están fuera. Vuelve a poner uno para mostrarlo o imprimirlo.
+warm-up-is-out = Fuera de este calentamiento.
+warm-up-swap = Otro ejercicio
+warm-up-swap-of = Otro ejercicio: { $title }
+warm-up-out = Dejar fuera
+warm-up-out-of = Dejar fuera: { $title }
+warm-up-in = Volver a poner
+warm-up-in-of = Volver a poner: { $title }
+warm-up-which = Ejercicio
+warm-up-usual = Uno del programa
+warm-up-changed = El ejercicio cambió: { $title }
+warm-up-left-out = Fuera del calentamiento: { $title }
+warm-up-back = De nuevo en el calentamiento: { $title }
+warm-up-show-answers = Mostrar las respuestas
+warm-up-hide-answers = Ocultar las respuestas
+
 ## Groups
 groups-title = Grupos
 groups-lead = Quién ganaría más al sentarse junto a quién y con qué, entre los conceptos más débiles ya enseñados.

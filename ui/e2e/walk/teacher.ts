@@ -95,6 +95,16 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await at('projector-open');
   await leaveDialog(page);
 
+  // --- the warm-up
+  await hook('warm-up-open').click();
+  await expect(hooks('warm-up-swap-').first()).toBeVisible();
+  await at('warm-up');
+  await hook('warm-up-all').click();
+  await hook('wall-answers').click();
+  await expect(hooks('wall-answer-').first()).toBeVisible();
+  await at('warm-up-all');
+  await leaveDialog(page);
+
   // --- groups
   await tab('groups');
   await expect(hook('groups-suggest')).toBeVisible();

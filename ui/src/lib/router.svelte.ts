@@ -18,13 +18,13 @@ export type DeskRoute =
   | { at: 'compare' }
   | { at: 'concept'; concept: string; pass?: number }
   | { at: 'student'; seat: number }
-  | { at: 'talk'; day?: 'second' }
+  | { at: 'talk'; day?: 'second'; warmUp?: boolean; on?: string }
   | { at: 'groups'; suggest?: boolean }
   | { at: 'taught' }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }
-  | { at: 'print'; sheet?: string[] }
+  | { at: 'print'; sheet?: string[]; report?: string; on?: string }
   | { at: 'class'; part: ClassPart }
   | { at: 'assign'; offer: AssignmentOffer | null }
   | { at: 'new-class' };

@@ -23,7 +23,15 @@ const summary: Summary = {
   evenings_done: 1,
   evenings_planned: 3,
   concepts: [
-    { concept, said: 1, thought: [1, 0, 0, 2], thought_right: [1, 0, 0, 1], finished: 3, alone: 2 },
+    {
+      concept,
+      said: 1,
+      thought: [1, 0, 0, 2],
+      thought_right: [1, 0, 0, 1],
+      finished: 3,
+      alone: 2,
+      with_help: 0,
+    },
   ],
   more: true,
 };
@@ -46,12 +54,46 @@ test('the confidence is beside the results, for each confidence that was chosen'
   expect(screen.getByTestId('practice-summary').textContent).toContain('2 of 3 evenings');
 });
 
-test('wrong answers are not listed', () => {
-  const none = { thought: [0, 2, 0, 0], thought_right: [0, 0, 0, 0], finished: 2, alone: 0 };
-  show({ finished: 2, alone: 0, concepts: [{ concept, said: 1, ...none } as never] });
+const NONE_RIGHT = {
+  thought: [0, 2, 0, 0],
+  thought_right: [0, 0, 0, 0],
+  finished: 2,
+  alone: 0,
+  with_help: 0,
+};
+
+test('what went right comes first and is counted, in every language', () => {
+  for (const { tag } of LANGUAGES) {
+    setLanguage(tag);
+    const other = { ...concept, id: 'g4-angles', title: 'Angles' };
+    const helped = { concept: other, said: null, ...NONE_RIGHT, with_help: 1 };
+    const none = {
+      concept: { ...concept, id: 'g4-area', title: 'Area' },
+      said: null,
+      ...NONE_RIGHT,
+    };
+    const concepts = [...summary.concepts, helped, none] as Summary['concepts'];
+    const { unmount } = show({ finished: 7, alone: 2, with_help: 1, concepts });
+    const lines = [...screen.getByTestId('practice-summary').children];
+    expect(lines[1]?.textContent).toMatch(/3.* 7/);
+    const well = [...screen.getByTestId('practice-well').querySelectorAll('li')];
+    expect(well.map((line) => line.textContent.replace(/\s+/g, ' ').trim())).toEqual([
+      expect.stringMatching(/^Factors.*2.* 3/),
+      expect.stringMatching(/^Angles.*1.* 2/),
+    ]);
+    expect(screen.getByTestId('practice-again').textContent).toMatch(/Area/);
+    expect(screen.getByTestId('practice-again').textContent).not.toMatch(/Factors|Angles/);
+    unmount();
+  }
+});
+
+test('an evening without a right answer has no wall of wrong ones', () => {
+  show({ finished: 2, alone: 0, concepts: [{ concept, said: 1, ...NONE_RIGHT } as never] });
   const { textContent: words } = screen.getByTestId('practice-summary');
-  expect(words).toContain('Not on your own yet');
-  expect(words).not.toMatch(/On your own: |second try|0.* of /);
+  expect(words).toContain('You kept at 2 hard exercises.');
+  expect(words).not.toMatch(/[Nn]ot on your own|On your own: |second try|0.* of /);
+  expect(screen.queryByTestId('practice-well')).toBeNull();
+  expect(screen.getByTestId('practice-again').textContent).toContain('Factors');
 });
 
 test('after the planned evenings of a week the evening is free, but practice can go on', () => {

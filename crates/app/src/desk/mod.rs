@@ -23,6 +23,7 @@ pub mod removed;
 pub mod roster;
 pub mod talk;
 pub mod taught_again;
+pub mod warm_up;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;

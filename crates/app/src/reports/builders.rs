@@ -7,12 +7,15 @@ use super::values::needed;
 use crate::error::CallError;
 use surefoot_desk::Board;
 use surefoot_desk::StudentPage;
+use surefoot_desk::WarmUpPaper;
 use surefoot_record::{Field, Rule, Thing};
 use surefoot_report::chart::{Chart, self_rating_chart};
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
+use surefoot_report::page::day_chart::DayChart;
 use surefoot_report::page::{self, ReportPage};
 use surefoot_report::sheet::{SheetWish, practice_sheet};
 use surefoot_report::slips::slip_pages;
+use surefoot_report::warm_up::{WarmUpWish, warm_up_sheet};
 
 type Built<T> = Result<T, CallError>;
 
@@ -70,6 +73,60 @@ pub(super) fn seat_sheet_page(source: &ReportSource<'_>) -> Built<ReportPage> {
     let wish = seat_sheet_wish(source)?;
     Ok(page::practice::practice_page(&wish, source.locale())?)
 }
+
+fn warm_up_paper(source: &ReportSource<'_>) -> Built<WarmUpPaper> {
+    let (today, date) = (source.today, source.values.date);
+    let (desk, class) = (source.desk, source.class);
+    let paper = surefoot_desk::warm_up_paper(desk, class, source.language(), today, date)?;
+    paper.ok_or(NO_DAY)
+}
+
+/// The warm-up of a day, on half-sheets or on a sheet.
+pub(super) fn warm_up(source: &ReportSource<'_>) -> Built<Made> {
+    let wish = WarmUpWish {
+        halves: source.values.halves != Some(false),
+        without_key: source.values.with_key == Some(false),
+    };
+    let bytes = warm_up_sheet(&warm_up_paper(source)?, wish, &source.options)?;
+    Ok(Made::new(bytes))
+}
+
+pub(super) fn warm_up_page(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let without_key = source.values.with_key == Some(false);
+    let paper = warm_up_paper(source)?;
+    Ok(page::warm_up::warm_up_page(
+        &paper,
+        without_key,
+        source.locale(),
+    )?)
+}
+
+/// A class chart of one day, in the order of the entry grid.
+pub(super) fn day_chart(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let (facts, language) = (&source.class.facts, source.language());
+    let date = source.day().ok_or(NO_DAY)?;
+    let at = (facts.rotation.position(&facts.year, date)).ok_or(NO_DAY)?;
+    let concepts = facts.rotation.concepts_on(&facts.year, date).iter();
+    let chart = DayChart {
+        class_title: &source.class.row.title,
+        date,
+        day: at.day + 1,
+        concepts: concepts.map(|id| facts.name(id, language).title).collect(),
+        seats: (source.class.seats.iter())
+            .map(|seat| {
+                let name = seat.name.as_deref().filter(|_| source.with_names);
+                (seat.number, name)
+            })
+            .collect(),
+    };
+    Ok(page::day_chart::day_chart(&chart, source.locale())?)
+}
+
+/// The day asked for has no school, or the year is over.
+const NO_DAY: CallError = CallError::Invalid {
+    field: Field::Dates,
+    rule: Rule::Missing,
+};
 
 fn chart_of<'a>(source: &ReportSource<'a>) -> Chart<'a> {
     let facts = &source.class.facts;

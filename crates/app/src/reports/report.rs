@@ -20,6 +20,8 @@ pub enum ReportSection {
     Sheet,
     /// Practice sheets for one student.
     SeatSheet,
+    /// The warm-up of a day.
+    WarmUp,
     /// Charts for self-ratings on paper.
     Chart,
     /// Reports on a student, a group or the class.
@@ -41,8 +43,9 @@ pub struct Report {
     pub section: ReportSection,
     /// The fields it asks for.
     pub fields: &'static [ReportField],
-    /// The name of its file after the class's, without the extension; `{seat}`, `{seed}` and
-    /// `{date}` are replaced, and `{one}` if it is for one of all seats.
+    /// The name of its file after the class's, without the extension; `{seat}`, `{seed}`,
+    /// `{date}` (today) and `{day}` (the day asked for) are replaced, and `{one}` if it is for one
+    /// of all seats.
     pub file_name: &'static str,
     /// The kind of its file.
     pub kind: FileKind,
@@ -84,6 +87,12 @@ pub struct ReportSource<'a> {
 impl ReportSource<'_> {
     pub(super) fn language(&self) -> Language {
         self.options.locale.language
+    }
+
+    /// The day asked for: today or the next school day if left out; `None` after the year.
+    pub(super) fn day(&self) -> Option<NaiveDate> {
+        let year = &self.class.facts.year;
+        (self.values.date).or_else(|| surefoot_desk::day_to_show(year, self.today))
     }
 
     pub(super) fn locale(&self) -> Locale {
@@ -128,7 +137,8 @@ impl Report {
             .replace("{one}", if one { "-seat-{seat}" } else { "" })
             .replace("{seat}", &seat.unwrap_or_default())
             .replace("{seed}", &source.seed.to_string())
-            .replace("{date}", &source.today.to_string());
+            .replace("{date}", &source.today.to_string())
+            .replace("{day}", &source.day().unwrap_or(source.today).to_string());
         let class = surefoot_desk::file_stem(&source.class.row.title);
         format!("{class}-{name}.{}", self.kind.extension())
     }

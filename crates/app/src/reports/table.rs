@@ -3,7 +3,8 @@
 use super::builders as build;
 use super::report::{Output, Report, ReportSection};
 use super::values::ReportField::{
-    Concepts, Count, Group, Key, Level, Minutes, Names, Numbers, Paper, Seat, SeatOrAll, Space,
+    Concepts, Count, Day, Group, Halves, Key, Level, Minutes, Names, Numbers, Paper, Seat,
+    SeatOrAll, Space,
 };
 use crate::context::file_dialogs::FileKind;
 
@@ -55,6 +56,17 @@ pub const REPORTS: &[Report] = &[
         },
     },
     Report {
+        name: "warm_up",
+        section: ReportSection::WarmUp,
+        fields: &[Day, Halves, Key, Paper],
+        file_name: "warm-up-{day}",
+        kind: FileKind::Pdf,
+        output: Output::File {
+            preview: Some(build::warm_up_page),
+            make: build::warm_up,
+        },
+    },
+    Report {
         name: "chart",
         section: ReportSection::Chart,
         fields: &[Paper, Space],
@@ -63,6 +75,17 @@ pub const REPORTS: &[Report] = &[
         output: Output::File {
             preview: Some(build::chart_page),
             make: build::chart,
+        },
+    },
+    Report {
+        name: "day_chart",
+        section: ReportSection::Chart,
+        fields: &[Day, Names, Paper],
+        file_name: "class-chart-{day}",
+        kind: FileKind::Pdf,
+        output: Output::Page {
+            fits_one_sheet: true,
+            build: build::day_chart,
         },
     },
     Report {

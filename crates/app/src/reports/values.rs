@@ -1,6 +1,7 @@
 //! The fields of reports and their values.
 
 use crate::error::CallError;
+use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::Level;
 use ts_rs::TS;
@@ -36,6 +37,10 @@ pub enum ReportField {
     Paper,
     /// Space to work or write in.
     Space,
+    /// A school day; today or the next one if left out.
+    Day,
+    /// Whether a page has two half-sheets to cut apart; true if left out.
+    Halves,
 }
 
 /// The values of the fields of a report.
@@ -63,6 +68,10 @@ pub struct ReportValues {
     pub with_names: Option<bool>,
     /// For [`ReportField::Numbers`].
     pub seed: Option<u32>,
+    /// For [`ReportField::Day`].
+    pub date: Option<NaiveDate>,
+    /// For [`ReportField::Halves`].
+    pub halves: Option<bool>,
 }
 
 fn bad(detail: String) -> CallError {
@@ -134,6 +143,13 @@ impl ReportValues {
                 "seed",
                 self.seed.is_some(),
                 asked(ReportField::Numbers),
+                true,
+            ),
+            ("date", self.date.is_some(), asked(ReportField::Day), true),
+            (
+                "halves",
+                self.halves.is_some(),
+                asked(ReportField::Halves),
                 true,
             ),
         ] {

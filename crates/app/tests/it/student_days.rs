@@ -391,6 +391,8 @@ fn what_was_thought_stands_beside_what_was_done() {
     };
     assert_eq!(sum(|c| c.thought), [1, 0, 0, 2]);
     assert_eq!(sum(|c| c.thought_right), [1, 0, 0, 1]);
+    let helped: u32 = summary.concepts.iter().map(|c| c.with_help).sum();
+    assert_eq!(helped as usize, summary.with_help);
 }
 
 #[test]

@@ -34,7 +34,7 @@ pub struct Args {
 
 /// What a person reads, in one language.
 #[derive(serde::Serialize)]
-struct Words {
+pub(super) struct Words {
     prompt: String,
     entry: String,
     answer: String,
@@ -44,11 +44,11 @@ struct Words {
 }
 
 #[derive(serde::Serialize)]
-struct Line<'a> {
+pub(super) struct Line<'a> {
     #[serde(flatten)]
-    item: &'a Item,
+    pub item: &'a Item,
     /// What a person reads, by language.
-    words: BTreeMap<Language, Words>,
+    pub words: BTreeMap<Language, Words>,
 }
 
 /// Runs the command.
@@ -101,7 +101,7 @@ pub fn run(args: &Args) -> CommandResult {
     out.flush().map_err(|error| error.to_string())
 }
 
-fn words(item: &Item, language: Language) -> Result<Words, String> {
+pub(super) fn words(item: &Item, language: Language) -> Result<Words, String> {
     let locale = Locale::from(language);
     let text = |blocks: &[Block]| blocks_text(locale, blocks).map_err(|error| error.to_string());
     Ok(Words {

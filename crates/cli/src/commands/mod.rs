@@ -17,4 +17,5 @@ pub mod sheet;
 pub mod simulate;
 mod table;
 pub mod talk;
+pub mod warm_up;
 pub mod who_has_not;

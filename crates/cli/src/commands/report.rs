@@ -3,6 +3,7 @@
 use super::class_args::ClassArgs;
 use super::sheet::PaperName;
 use crate::out::CommandResult;
+use chrono::NaiveDate;
 use std::path::PathBuf;
 use surefoot_app::reports::{self, REPORTS, Report, ReportSource};
 use surefoot_app::{ReportField, ReportValues, write_atomic};
@@ -51,6 +52,12 @@ pub struct Args {
     /// Join slips without the names of the roster.
     #[arg(long)]
     no_names: bool,
+    /// The school day of a warm-up or a class chart; today or the next one if left out.
+    #[arg(long)]
+    date: Option<NaiveDate>,
+    /// A warm-up as whole sheets.
+    #[arg(long)]
+    whole: bool,
     /// The paper; without it, the usual one of the language.
     #[arg(long, value_enum)]
     paper: Option<PaperName>,
@@ -88,6 +95,8 @@ pub fn run(args: &Args) -> CommandResult {
         with_key: args.no_key.then_some(false),
         with_names: args.no_names.then_some(false),
         seed: args.seed,
+        date: args.date,
+        halves: args.whole.then_some(false),
     };
     let made = args
         .of

@@ -200,7 +200,7 @@ pub(crate) fn talk_from(
 }
 
 /// Today, or the next school day if today is none; none after the year.
-pub(super) fn day_to_show(year: &SchoolYear, today: NaiveDate) -> Option<NaiveDate> {
+pub fn day_to_show(year: &SchoolYear, today: NaiveDate) -> Option<NaiveDate> {
     if year.is_school_day(today) {
         Some(today)
     } else if today < year.first_day {

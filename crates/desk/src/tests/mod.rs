@@ -19,6 +19,7 @@ mod sentences;
 mod share;
 mod talk;
 mod taught_again;
+mod warm_up;
 mod what_counts;
 mod who_has_not;
 
@@ -57,6 +58,11 @@ impl Desk {
             class,
             folder,
         }
+    }
+
+    /// The file of the desk.
+    pub fn path(&self) -> std::path::PathBuf {
+        self.folder.path().join("desk.sqlite")
     }
 
     /// Every row of the desk.

@@ -1,10 +1,11 @@
 //! The page for a conference with one student: reports, and lines for what they agree.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
+use crate::words::Words;
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::{StudentConcept, StudentPage};
+use surefoot_desk::{PracticeSums, StudentConcept, StudentPage};
 
 /// Concepts in each of the two lists at most.
 const MOST_NEEDED: usize = 10;
@@ -42,6 +43,8 @@ pub fn conference_page(
         draft.words("report-no-reports", &[])?;
     } else {
         draft.words("report-conference-what", &[])?;
+        let texts = how_to_read(&draft.w, &taught)?;
+        draft.put(ReportPart::Lines { texts });
         // Those needed most come first; no concept is in both lists.
         let (needed, rest) = taught.split_at(MOST_NEEDED.min(taught.len()));
         let best: Vec<&StudentConcept> = rest.iter().rev().take(MOST_BEST).copied().collect();
@@ -62,6 +65,36 @@ pub fn conference_page(
     draft.write("report-conference-agreed", 4)?;
     draft.caution("report-caution")?;
     Ok(draft.page)
+}
+
+/// What the numbers mean, with the first ones of the page as examples.
+fn how_to_read(w: &Words, taught: &[&StudentConcept]) -> Drafted<Vec<String>> {
+    let mut texts = Vec::new();
+    let practised = taught.iter().map(|c| c.practice);
+    if let Some(sums) = practised
+        .into_iter()
+        .find(|sums| *sums != PracticeSums::default())
+    {
+        texts.push(w.say(
+            "report-conference-practice",
+            &[
+                ("shown", phrases::practice(sums).into()),
+                ("alone", sums.alone.into()),
+                ("helped", sums.with_help.into()),
+                ("wrong", sums.wrong.into()),
+            ],
+        )?);
+    }
+    if let Some(likely) = taught.iter().find_map(|c| c.has_it) {
+        let shown = phrases::percent(likely);
+        let count = shown.trim_end_matches('%').to_owned();
+        texts.push(w.say(
+            "report-conference-likely",
+            &[("shown", shown.clone().into()), ("count", count.into())],
+        )?);
+    }
+    texts.push(w.get("report-conference-days")?);
+    Ok(texts)
 }
 
 fn table(draft: &mut Draft, heading: &str, concepts: &[&StudentConcept]) -> Drafted {

@@ -40,6 +40,8 @@ pub fn family_page(
     };
     let going: Vec<&StudentConcept> = taught().rev().filter(|c| well(c)).take(MOST_WELL).collect();
     let needing: Vec<&StudentConcept> = taught().filter(|c| time(c)).take(MOST_TIME).collect();
+    let strand = needing.first().or(going.first());
+    let strand = strand.map(|c| c.concept.strand.clone());
     for (heading, empty, concepts) in [
         ("report-family-well", "report-family-well-none", going),
         ("report-family-time", "report-family-time-none", needing),
@@ -89,6 +91,11 @@ pub fn family_page(
         .map(|n| Ok(draft.w.get(&format!("report-family-help-{n}"))?))
         .collect::<Drafted<_>>()?;
     draft.put(ReportPart::Lines { texts });
+    // One thing to do, from the strand that needs time most.
+    if let Some(strand) = strand {
+        draft.heading("report-family-try")?;
+        draft.words(&format!("report-family-try-{strand}"), &[])?;
+    }
     draft.write("report-family-note", 2)?;
     draft.caution("report-family-caution")?;
     Ok(draft.page)

@@ -2,6 +2,7 @@
 
 pub mod class_summary;
 pub mod conference;
+pub mod day_chart;
 pub mod family;
 pub mod group;
 pub(crate) mod phrases;
@@ -12,6 +13,7 @@ pub mod share_safe;
 pub mod substitute;
 pub mod talk;
 pub mod taught_again;
+pub mod warm_up;
 
 pub use set::{print, print_each};
 

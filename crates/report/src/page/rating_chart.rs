@@ -2,7 +2,7 @@
 
 use super::{Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::ReportError;
-use crate::chart::{Chart, passes_in_a_table, scale};
+use crate::chart::{Chart, scale};
 use crate::paper::Density;
 use crate::words::Words;
 use surefoot_catalogue::Locale;
@@ -16,7 +16,7 @@ pub fn chart_page(chart: &Chart, density: Density, locale: Locale) -> Drafted<Re
         return Err(ReportError::Nothing);
     }
     let w = Words::new(locale);
-    let shown = chart.pass_count.min(passes_in_a_table(density));
+    let shown = chart.passes_in_a_table();
     let mut parts = vec![
         ReportPart::Words {
             text: w.get("report-chart-how")?,
@@ -83,14 +83,15 @@ mod tests {
         let chart = Chart {
             class_title: "Room 9 (invented)",
             days: vec![concepts[..3].to_vec(), Vec::new(), concepts[3..].to_vec()],
-            pass_count: 18,
+            pass_count: 36,
         };
         let locale = Locale::from(Language::first());
         let tables = |density| -> Vec<ReportTable> {
             let page = chart_page(&chart, density, locale).unwrap();
             let told = page.parts.last();
-            let more = matches!(told, Some(ReportPart::Words { text }) if text.contains("7 to 18"));
-            assert_eq!(more, density == Density::Roomy);
+            let more =
+                matches!(told, Some(ReportPart::Words { text }) if text.contains("19 to 36"));
+            assert!(more);
             (page.parts.into_iter())
                 .filter_map(|part| match part {
                     ReportPart::Table { table } => Some(table),
@@ -103,7 +104,7 @@ mod tests {
                 .map(|table| (table.rows.len(), table.columns.len()))
                 .collect()
         };
-        assert_eq!(sizes(tables(Density::Roomy)), [(3, 7), (2, 7)]);
+        assert_eq!(sizes(tables(Density::Roomy)), [(3, 19), (2, 19)]);
         assert_eq!(sizes(tables(Density::Compact)), [(3, 19), (2, 19)]);
         let nothing = Chart {
             pass_count: 0,

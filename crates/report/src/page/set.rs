@@ -247,6 +247,7 @@ fn set(table: &ReportTable, size: f32) -> Table {
         row_heads: true,
         size,
         row_height: size * 1.9,
+        pad: 4.0,
     }
 }
 

@@ -21,6 +21,7 @@ mod reports;
 mod seats;
 mod taught_again;
 mod teaching;
+mod warm_up;
 
 pub use assignments::AssignmentRow;
 pub use cells::DataKey;
@@ -39,6 +40,7 @@ pub use reports::{MisconceptionReport, PracticeReport, ReportRow};
 pub use seats::{DeviceRow, SeatRow};
 pub use taught_again::{CameFrom, TaughtAgainRow};
 pub use teaching::{ObservationRow, PaperCheckIn};
+pub use warm_up::WarmUpRow;
 
 use crate::check::StoreKind;
 use crate::error::StoreError;

@@ -255,6 +255,19 @@ CREATE TABLE talked_about (
     PRIMARY KEY (class, school_date, concept)
 ) STRICT, WITHOUT ROWID;
 
+-- What the teacher chose for the warm-up. A concept without a row has the usual exercise of its
+-- pass.
+CREATE TABLE warm_up_choice (
+    class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
+    pass INTEGER NOT NULL,              -- complete passes before it
+    concept TEXT NOT NULL,
+    swaps INTEGER NOT NULL,             -- how often the exercise was swapped for another
+    level INTEGER CHECK (level BETWEEN 1 AND 3), -- null: the level of the phase
+    own_exercise TEXT,                  -- id of the own exercise in its place
+    left_out INTEGER NOT NULL CHECK (left_out IN (0, 1)),
+    PRIMARY KEY (class, pass, concept)
+) STRICT, WITHOUT ROWID;
+
 -- The room for small groups.
 CREATE TABLE group_room (
     class TEXT PRIMARY KEY REFERENCES class (id) ON DELETE CASCADE,

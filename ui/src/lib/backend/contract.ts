@@ -4260,7 +4260,7 @@ export type ReportField = { "kind": "seat" } | { "kind": "seat_or_all" } | { "ki
 /**
  * The most.
  */
-most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" };
+most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" } | { "kind": "day" } | { "kind": "halves" };
 export type ReportInfo = { 
 /**
  * Its name in `print` and `preview`.
@@ -4348,7 +4348,7 @@ label: string,
  * How many lines.
  */
 lines: number, };
-export type ReportSection = "sheet" | "seat_sheet" | "chart" | "report" | "table" | "slips";
+export type ReportSection = "sheet" | "seat_sheet" | "warm_up" | "chart" | "report" | "table" | "slips";
 export type ReportTable = { 
 /**
  * What it is about, for screen readers.
@@ -4402,7 +4402,15 @@ with_names?: boolean,
 /**
  * For [`ReportField::Numbers`].
  */
-seed?: number, };
+seed?: number, 
+/**
+ * For [`ReportField::Day`].
+ */
+date?: string, 
+/**
+ * For [`ReportField::Halves`].
+ */
+halves?: boolean, };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -5295,7 +5303,11 @@ finished: number,
 /**
  * Of these, right without help.
  */
-alone: number, };
+alone: number, 
+/**
+ * Of these, right with a hint or at the second try.
+ */
+with_help: number, };
 export type TalkAsked = { 
 /**
  * The class.
@@ -5802,6 +5814,113 @@ late: Array<string>,
  */
 busy: boolean, };
 export type VoiceMissing = "speech_dispatcher" | "system_voice" | "tablet_voice" | "everything";
+export type WarmUp = { 
+/**
+ * The school day it is for; none after the year.
+ */
+date: string | null, 
+/**
+ * Day of the rotation, from 1; none after the year.
+ */
+day: number | null, 
+/**
+ * The days to choose from: today if it has school, and the next school day.
+ */
+days: Array<WarmUpDay>, 
+/**
+ * Every concept of the day in the order of the review, also those left out.
+ */
+concepts: Array<WarmUpConcept>, };
+export type WarmUpAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The school date; none for today or the next school day.
+ */
+date: string | null, };
+export type WarmUpChange = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The school date.
+ */
+date: string, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * The choice, which replaces the one before.
+ */
+choice: WarmUpChoice, };
+export type WarmUpChoice = { 
+/**
+ * How often the exercise was swapped for another.
+ */
+swaps: number, 
+/**
+ * The level; none for that of the phase.
+ */
+level: Level | null, 
+/**
+ * The id of an own exercise in its place.
+ */
+own: string | null, 
+/**
+ * Whether the concept is left out.
+ */
+left_out: boolean, };
+export type WarmUpConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its phase on that day.
+ */
+phase: Phase, 
+/**
+ * The level of its exercise.
+ */
+level: Level, 
+/**
+ * What the teacher chose.
+ */
+choice: WarmUpChoice, 
+/**
+ * The own exercises of the concept.
+ */
+own: Array<WarmUpOwn>, 
+/**
+ * Its exercise, without a misconception; none for a concept without exercises.
+ */
+exercise: SampleExercise | null, };
+export type WarmUpDay = { 
+/**
+ * The school date.
+ */
+date: string, 
+/**
+ * Whether that is today.
+ */
+is_today: boolean, };
+export type WarmUpOwn = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its question, as plain text.
+ */
+question: string, 
+/**
+ * The language of the question, if it is missing in the language of the screens.
+ */
+shown_in?: Language, };
 export type Weight = { 
 /**
  * What is written on each.
@@ -6019,6 +6138,8 @@ export interface DeskCalls {
   student_page: { args: SeatId; out: StudentPage };
   talk: { args: TalkAsked; out: TalkView };
   note_talk: { args: TalkNoted; out: Nothing };
+  warm_up: { args: WarmUpAsked; out: WarmUp };
+  change_warm_up: { args: WarmUpChange; out: WarmUp };
   groups_desk: { args: ClassId; out: GroupsDesk };
   suggest_groups: { args: GroupsAsked; out: GroupsView };
   score_groups: { args: GroupsEdited; out: GroupsView };

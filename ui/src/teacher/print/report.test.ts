@@ -20,6 +20,9 @@ test('a report is sent what it asks for and nothing else', () => {
   const chosen = { ...firstChoice(3), concepts: ['c'], count: 4, seed: 7 };
   expect(valuesFor(sheet, chosen)).toEqual({ concepts: ['c'], count: 4, seed: 7 });
   expect(valuesFor({ ...sheet, fields: [] }, chosen)).toEqual({});
+  const ofDay: ReportInfo = { ...sheet, fields: [{ kind: 'day' }, { kind: 'halves' }] };
+  expect(valuesFor(ofDay, chosen)).toEqual({ halves: true });
+  expect(valuesFor(ofDay, { ...chosen, date: '2026-11-24' }).date).toBe('2026-11-24');
 });
 
 test('what is missing or out of range keeps a report from being made', () => {

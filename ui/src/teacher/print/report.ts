@@ -26,6 +26,8 @@ export function firstChoice(seat: number): Chosen {
     with_key: true,
     with_names: true,
     seed: freshSeed(),
+    date: '',
+    halves: true,
   };
 }
 
@@ -48,6 +50,9 @@ const VALUES: Record<FieldKind, (keyof ReportValues)[]> = {
   key: ['with_key'],
   names: ['with_names'],
   numbers: ['seed'],
+  // Today or the next school day, unless one is chosen.
+  day: [],
+  halves: ['halves'],
   paper: [],
   space: [],
 };
@@ -61,6 +66,7 @@ export function valuesFor(report: ReportInfo, chosen: Chosen): ReportValues {
   const names = report.fields.flatMap((field) => VALUES[field.kind]);
   const values: ReportValues = Object.fromEntries(names.map((name) => [name, chosen[name]]));
   if (asks(report, 'seat_or_all') && chosen.only !== null) values.seat = chosen.only;
+  if (asks(report, 'day') && chosen.date !== '') values.date = chosen.date;
   return values;
 }
 

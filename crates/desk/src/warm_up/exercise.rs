@@ -1,0 +1,94 @@
+//! Chooses the exercise of a concept in a pass: the same on every opening, another in each pass.
+
+use super::views::WarmUpChoice;
+use sha2::{Digest, Sha256};
+use surefoot_catalogue::rotation::Phase;
+use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::{Item, Level, generate, has_generator};
+
+/// The level of a phase. Our choice; no source. The teacher can choose another level.
+pub(super) fn level_of(phase: Phase) -> Level {
+    match phase {
+        Phase::Preview => Level::Entry,
+        Phase::Practice => Level::Expected,
+        Phase::Review => Level::Stretch,
+    }
+}
+
+/// Seeds tried at most for an exercise that was not shown before. A concept with few different
+/// exercises repeats one then.
+const MOST_TRIES: u64 = 40;
+
+/// Seeds have six digits at most, as on every sheet, so that they can be typed.
+const SEEDS: u64 = 1_000_000;
+
+/// The exercise of a concept in a pass.
+pub(super) struct Wanted<'a> {
+    pub class: &'a str,
+    pub concept: &'a str,
+    pub own: &'a [OwnExercise],
+    pub level: Level,
+    pub pass: usize,
+}
+
+impl Wanted<'_> {
+    /// The exercise after so many swaps: none of those before it in this pass, and not the usual
+    /// one of the pass before.
+    pub(super) fn exercise(&self, choice: &WarmUpChoice) -> Option<Item> {
+        let put_in = choice.own.as_ref().and_then(|id| {
+            let own = self.own.iter().find(|own| own.id().to_string() == *id)?;
+            own.item().ok()
+        });
+        if put_in.is_some() {
+            return put_in;
+        }
+        let swaps = u64::from(choice.swaps);
+        if !has_generator(self.concept) {
+            let nth = (self.pass as u64).wrapping_add(swaps);
+            let place = usize::try_from(nth).ok()?.checked_rem(self.own.len())?;
+            return self.own.get(place)?.item().ok();
+        }
+        let mut shown: Vec<Item> = Vec::new();
+        shown.extend(self.pass.checked_sub(1).and_then(|pass| self.made(pass, 0)));
+        let before = shown.len();
+        let mut seed = 0;
+        loop {
+            let item = self.made(self.pass, seed)?;
+            seed += 1;
+            let again = shown
+                .iter()
+                .any(|one| one.prompt == item.prompt && one.entry == item.entry);
+            let last = seed > swaps + MOST_TRIES;
+            if again && !last {
+                continue;
+            }
+            if last || (shown.len() - before) as u64 == swaps {
+                return Some(item);
+            }
+            shown.push(item);
+        }
+    }
+
+    /// The exercise of the nth seed of a pass.
+    fn made(&self, pass: usize, nth: u64) -> Option<Item> {
+        let seed = (self.first_seed(pass) + nth) % SEEDS;
+        generate(self.concept, self.level, seed).ok()
+    }
+
+    /// The first seed of a pass. The class's id comes from its keys, so every computer of the class
+    /// has the same.
+    fn first_seed(&self, pass: usize) -> u64 {
+        let mut digest = Sha256::new();
+        for part in [self.class, self.concept] {
+            digest.update((part.len() as u64).to_le_bytes());
+            digest.update(part);
+        }
+        digest.update((pass as u64).to_le_bytes());
+        let bytes = digest.finalize();
+        let number = bytes
+            .iter()
+            .take(8)
+            .fold(0_u64, |sum, byte| (sum << 8) | u64::from(*byte));
+        number % SEEDS
+    }
+}
