@@ -103,8 +103,7 @@ use surefoot_desk::{
 use surefoot_desk::{ClassNow, ProjectorConcept};
 use surefoot_desk::{ClassTitle, ProjectorDay, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
-use surefoot_desk::{GroupPage, GroupsDesk, GroupsView, TaughtAgainLog};
-use surefoot_desk::{GroupPage, GroupsDesk, GroupsView, WarmUp};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView, TaughtAgainLog, WarmUp};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};

@@ -20,6 +20,8 @@ pub enum Thing {
     Desk,
     /// A device that hands in for a seat.
     Device,
+    /// A note of what was taught again.
+    Entry,
     /// An exercise.
     Exercise,
     /// A file that was picked.

@@ -224,9 +224,7 @@ pub(super) fn conference(source: &ReportSource<'_>) -> Built<ReportPage> {
 pub(super) fn taught_again(source: &ReportSource<'_>) -> Built<ReportPage> {
     let (class, seat) = (source.class, source.values.seat);
     if seat.is_some_and(|seat| class.seats.iter().all(|row| row.number != seat)) {
-        return Err(CallError::NotFound {
-            what: "seat".into(),
-        });
+        return Err(CallError::NotFound { what: Thing::Seat });
     }
     let mut log = surefoot_desk::taught_again(source.desk, class, source.language(), source.today)?;
     if !source.with_names {

@@ -122,7 +122,7 @@ impl CountedReports {
         }
         // An observation has no sequence. As paper does, it follows all results up to its date.
         for seen in &self.observations {
-            let after_a_group = seen.rating.is_none();
+            let after_a_group = seen.confidence.is_none();
             if !between(taken.observations, seen.date) || (after_a_group && !taken.group_records) {
                 continue;
             }

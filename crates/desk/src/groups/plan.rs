@@ -109,7 +109,7 @@ pub fn score_groups(
                 .filter(|seat| !group.seats.contains(seat))
                 .map(|seat| {
                     let student = planned.reports.student_at(*seat);
-                    student.ok_or(DeskError::NotFound("seat"))
+                    student.ok_or(DeskError::NotFound(Thing::Seat))
                 })
                 .collect::<Result<Vec<_>, _>>()
         })

@@ -2,7 +2,7 @@
 
 use super::views::{NewTaughtAgain, TaughtFromWhere};
 use crate::class::OpenClass;
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_store::DeskStore;
@@ -65,7 +65,7 @@ pub fn note_taught_again(
         if let Some(replaces) = new.replaces
             && !there.iter().any(|entry| entry.id == replaces)
         {
-            return Err(DeskError::NotFound("entry"));
+            return Err(DeskError::NotFound(Thing::Entry));
         }
         let whole_class = new.seats.is_empty();
         let chosen: BTreeSet<u32> = if whole_class {

@@ -50,7 +50,7 @@ pub fn taught_again(
     for row in &rows {
         let recorded = |seat: u32| {
             let of = reports.observations.iter();
-            of.filter(|seen| seen.rating.is_none() && seen.date == row.date)
+            of.filter(|seen| seen.confidence.is_none() && seen.date == row.date)
                 .find(|seen| seen.seat == seat && seen.concept == row.concept)
                 .map(|seen| seen.has_it)
         };

@@ -3,8 +3,8 @@
 
 use super::{Desk, date};
 use crate::{
-    DeskError, WarmUp, WarmUpChoice, choose_warm_up, import_exercises, set_taught_from, warm_up,
-    warm_up_paper,
+    DeskError, Thing, WarmUp, WarmUpChoice, choose_warm_up, import_exercises, set_taught_from,
+    warm_up, warm_up_paper,
 };
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
@@ -203,7 +203,7 @@ fn an_exercise_is_left_out_and_an_own_one_takes_its_place() {
     assert_eq!(questions(&shown(&desk, TODAY))[0], questions(&before)[0]);
     assert!(matches!(
         choose(&desk, &concepts[0], &put_in),
-        Err(DeskError::NotFound("exercise"))
+        Err(DeskError::NotFound(Thing::Exercise))
     ));
 }
 
@@ -215,7 +215,7 @@ fn what_does_not_fit_the_day_is_refused_and_changes_nothing() {
     let usual = WarmUpChoice::default();
     assert!(matches!(
         choose(&desk, &other, &usual),
-        Err(DeskError::NotFound("concept"))
+        Err(DeskError::NotFound(Thing::Concept))
     ));
     let many = WarmUpChoice {
         swaps: crate::MOST_SWAPS + 1,

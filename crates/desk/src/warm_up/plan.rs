@@ -3,7 +3,7 @@
 use super::day::{chosen, pass_of, row_pass};
 use super::views::{WarmUp, WarmUpChoice, WarmUpConcept, WarmUpDay, WarmUpOwn};
 use crate::class::OpenClass;
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use crate::sample::{SampleExercise, shown};
 use crate::talk::day_to_show;
 use chrono::NaiveDate;
@@ -93,7 +93,7 @@ pub fn choose_warm_up(
         .ok_or_else(|| DeskError::invalid(Field::Dates, Rule::Missing))?;
     let of_day = facts.rotation.concepts_on(&facts.year, date);
     if !of_day.iter().any(|one| one == concept) {
-        return Err(DeskError::NotFound("concept"));
+        return Err(DeskError::NotFound(Thing::Concept));
     }
     if choice.swaps > MOST_SWAPS {
         return Err(DeskError::invalid(Field::Amount, Rule::Range));
@@ -101,7 +101,7 @@ pub fn choose_warm_up(
     if let Some(id) = &choice.own
         && !(facts.own_of(concept).iter()).any(|own| own.id().to_string() == *id)
     {
-        return Err(DeskError::NotFound("exercise"));
+        return Err(DeskError::NotFound(Thing::Exercise));
     }
     desk.put_warm_up(
         &class.row.id,
