@@ -44,7 +44,9 @@ const makeRoom = (bridge: Bridge) =>
 
 async function save(page: Page, file: RegExp): Promise<void> {
   await page.getByTestId('print-save').click();
-  await said(page, new RegExp(`${file.source} was saved`));
+  const saved = page.getByText(new RegExp(`${file.source} was saved`)).first();
+  // The pages of a whole class take a while on a busy machine.
+  await expect(saved).toBeVisible({ timeout: 60_000 });
 }
 
 test('a practice sheet, by keys alone', async ({ page, bridge, hook }) => {
