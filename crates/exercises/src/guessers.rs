@@ -10,9 +10,49 @@ use surefoot_catalogue::Locale;
 /// How much better than chance a guesser may be.
 const POINTS: f64 = 0.05;
 
-/// The same for typed answers and sets of choices, which cannot be guessed by a tap: small
-/// numerators, factors, counts and facts of shapes have few values.
-const TYPED_POINTS: f64 = 0.35;
+/// The same for typed answers and sets of choices, which cannot be guessed by a tap. Chance is
+/// there one of the different answers; some of them come more often than others.
+const TYPED_POINTS: f64 = 0.10;
+
+/// The same for concepts whose standard leaves few answers: small numerators, factors, counts,
+/// facts, and shapes.
+const FEW_ANSWERS_POINTS: f64 = 0.25;
+const FEW_ANSWERS: &[&str] = &[
+    "g3-facts-divide",
+    "g3-fraction-equivalent",
+    "g3-fraction-unit-on-line",
+    "g3-fraction-whole-numbers",
+    "g3-measure-line-plot",
+    "g3-missing-factor",
+    "g3-multiply-by-tens",
+    "g3-multiply-divide-stories",
+    "g3-multiply-properties",
+    "g3-scaled-graphs",
+    "g3-shape-families",
+    "g4-area-perimeter-rules",
+    "g4-factor-pairs",
+    "g4-fraction-add-like",
+    "g4-fraction-copies",
+    "g4-fraction-decompose",
+    "g4-fraction-equivalent",
+    "g4-line-plot",
+    "g4-lines-angles",
+    "g4-place-value-tens",
+    "g4-prime-composite",
+    "g5-coordinates-stories",
+    "g5-line-plot",
+    "g5-place-value-powers",
+    "g5-shape-properties",
+    "g5-shape-tree",
+    "g5-unit-fraction-stories",
+    "g6-expression-parts",
+    "g6-fraction-divide",
+    "g6-greatest-common-factor",
+    "g6-least-common-multiple",
+    "g6-mean-absolute-deviation",
+    "g6-measure-kind",
+    "g6-rational-on-line",
+];
 
 /// Fewest answers of a concept that are judged.
 const FEWEST: f64 = 60.0;
@@ -144,7 +184,9 @@ fn chance_of(entry: &Entry, distinct_keys: usize) -> f64 {
         }
         Entry::OneChoice { choices } => 1.0 / choices.len() as f64,
         Entry::Comparison => 1.0 / 3.0,
-        Entry::SeveralChoices { choices } => 1.0 / (2f64.powi(choices.len() as i32) - 1.0),
+        Entry::SeveralChoices { choices } => {
+            (1.0 / (2f64.powi(choices.len() as i32) - 1.0)).max(1.0 / distinct_keys.max(1) as f64)
+        }
         _ => 1.0 / distinct_keys.max(1) as f64,
     }
 }
@@ -252,7 +294,11 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
         .filter(|(name, score)| {
             let typed = matches!(*name, SAME | LARGEST);
             let exempt = *name == LARGEST && ONLY_NUMBER.contains(&concept);
-            let most = if typed { TYPED_POINTS } else { POINTS };
+            let most = match typed {
+                true if FEW_ANSWERS.contains(&concept) => FEW_ANSWERS_POINTS,
+                true => TYPED_POINTS,
+                false => POINTS,
+            };
             score.count >= FEWEST && score.above() > most && !exempt
         })
         .map(|(name, score)| (name.to_owned(), score.above()))

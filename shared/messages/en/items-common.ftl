@@ -301,6 +301,6 @@ between-ask = First, do not work it out. Between which two numbers is the answer
 between-choice = { $low } and { $high }
 between-step = The answer is between { $low } and { $high }.
 between-hint = Think of easy numbers close to these.
-missing-hint-undo = Go back from the result. Which operation undoes the one here?
+missing-hint-undo = Go back from the result. Which operation takes you back?
 missing-hint-try = Put your number in the box. Does it come out right?
 missing-step-check = Check it:

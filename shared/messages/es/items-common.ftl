@@ -301,6 +301,6 @@ between-ask = Primero, no lo calcules. ¿Entre qué dos números está la respue
 between-choice = { $low } y { $high }
 between-step = La respuesta está entre { $low } y { $high }.
 between-hint = Piensa en números fáciles cerca de estos.
-missing-hint-undo = Regresa desde el resultado. ¿Qué operación deshace la que está aquí?
+missing-hint-undo = Regresa desde el resultado. ¿Qué operación te lleva de vuelta?
 missing-hint-try = Pon tu número en el cuadro. ¿Da el resultado?
 missing-step-check = Compruébalo:

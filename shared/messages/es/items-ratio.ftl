@@ -60,7 +60,7 @@ g6-ratio-table-hint-times = Multiplica los dos números de un par por el mismo n
 g6-ratio-table-hint-factor = ¿Por cuánto se multiplica? { $work }
 g6-ratio-table-step-factor = En una fila: { $work }.
 g6-ratio-table-step-same = Haz lo mismo en la otra fila: { $work }.
-g6-ratio-table-ask-plot-1 = Por cada { $a ->
+g6-ratio-table-ask-plot-1 = Con { $a ->
     [one] { $a } cuenta roja
    *[other] { $a } cuentas rojas
 } siempre hay { $b ->

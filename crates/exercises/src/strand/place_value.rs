@@ -186,7 +186,7 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
     );
     keep(large <= 1_000_000)?;
     let factor = 10_i64.pow(gap as u32);
-    let ask_factor = m.dice.one_in(2);
+    let ask_factor = m.dice.one_in(6);
     let (factor_ask, value_ask) = (m.wording("ask-factor", 3), m.wording("ask-value", 3));
     let work = equal(product([num(factor), num(small)]), num(large));
     let draft = if ask_factor {
@@ -391,7 +391,8 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
     let (small, large) = (unit(low), unit(low + gap));
     keep(large.ratio() <= Ratio::from(9_000_000) && low < 3)?;
     let factor = 10_i64.pow(gap as u32);
-    if m.dice.one_in(2) {
+    // The factor is mostly 10.
+    if m.dice.one_in(6) {
         Some(
             Draft::new(json!({"task": "times_as_much", "large": large.to_string(), "small": small.to_string()}))
                 .ask(m.wording("ask-factor", 2).number("large", large).number("small", small))

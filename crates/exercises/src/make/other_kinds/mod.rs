@@ -48,7 +48,10 @@ pub fn asked_otherwise(
     dice: &mut Dice,
 ) -> Option<Draft> {
     // A concept's id starts with its grade: g4-…
-    let grade = concept.as_bytes().get(1).map_or(0, |digit| digit - b'0');
+    let grade = concept
+        .as_bytes()
+        .get(1)
+        .map_or(0, |digit| digit.saturating_sub(b'0'));
     match (level, dice.from(0..=19)) {
         (_, 0) => right_or_mend(draft, dice),
         (_, 1 | 2) => name_the_slip(draft, dice).or_else(|| right_or_mend(draft, dice)),

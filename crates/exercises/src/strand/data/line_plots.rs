@@ -167,9 +167,12 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
     }
     let bottom = m.level.pick(4, 8, 8);
     let start = m.dice.from(1..=4) * bottom + m.dice.from(0..=bottom - 1);
-    let counts: Vec<i64> = (0..m.level.pick(5, 6, 7))
-        .map(|_| m.dice.from(0..=3))
-        .collect();
+    let counts: Vec<i64> =
+        (0..m
+            .level
+            .pick(m.dice.from(5..=8), m.dice.from(5..=8), m.dice.from(6..=9)))
+            .map(|_| m.dice.from(0..=3))
+            .collect();
     let columns: Vec<(Ratio<i64>, i64)> = counts
         .iter()
         .enumerate()
@@ -194,6 +197,7 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
     let part = inches(Ratio::new(1, bottom));
     Some(if kind == 1 {
         let value = longest - shortest;
+        keep(!value.is_integer() || m.dice.one_in(2))?;
         Draft::new(statement("plot_range"))
             .ask(m.say("ask-range").math("step", part))
             .ask(plot)
@@ -251,6 +255,7 @@ fn redistribute(m: &mut Make) -> Option<Draft> {
     // A whole number shared, or a unit fraction shared, as far as the grade goes.
     keep(total.is_integer() || *total.numer() == 1)?;
     let value = total / total_count;
+    keep(value != Ratio::new(1, 2) || m.dice.one_in(3))?;
     keep(m.level.pick(
         *value.denom() <= 8,
         *value.denom() <= 16,

@@ -181,7 +181,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
     let (right, given) = if blank_bottom { (d, c) } else { (c, d) };
     let kept = if blank_bottom { b } else { a };
     let shifted = if blank_bottom { b + c - a } else { a + d - b };
-    keep(shifted > 0)?;
+    keep(shifted > 0 && (right > 3 || m.dice.one_in(2)))?;
     let shown = |answer: Expr| {
         let other = if blank_bottom {
             frac(given, answer)
@@ -223,7 +223,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
 fn whole_numbers(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(2..=10);
     let bottom = m.level.pick(
-        m.dice.pick(&[1, 1, 2, 3]),
+        m.dice.pick(&[1, 2, 3, 4]),
         m.dice.pick(&BOTTOMS),
         m.dice.pick(&BOTTOMS),
     );

@@ -208,6 +208,8 @@ fn decompose(m: &mut Make) -> Option<Draft> {
     let second = if three { m.dice.from(1..=total - 2) } else { 0 };
     let missing = total - first - second;
     keep(missing >= 1 && missing != first && total != b)?;
+    // Small numerators would come too often.
+    keep(missing > 3 || m.dice.one_in(3))?;
     let left = if m.level.pick(false, false, !three) && total > b && total % b != 0 {
         mixed_expr(total / b, total % b, b)
     } else {

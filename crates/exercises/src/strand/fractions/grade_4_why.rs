@@ -39,7 +39,7 @@ fn equal_and_why(m: &mut Make) -> Option<Draft> {
     let large = bottom * factor;
     keep(BOTTOMS.contains(&large) || large == 100)?;
     let top = m.dice.from(1..=bottom - 1);
-    keep(gcd(top, bottom) == 1)?;
+    keep(gcd(top, bottom) == 1 && (top > 1 || m.dice.one_in(4)))?;
     let (right, added) = (top * factor, large - bottom);
     let shown = |answer: Expr| equal(frac(top, bottom), frac(answer, large));
     let mut reasons = [

@@ -175,6 +175,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
             .misconception("read-the-point-beside", whole(y(other)))
     } else {
         let (from, to) = (1, m.dice.from(3..=4));
+        keep(k * (to - from) != 6 || m.dice.one_in(2))?;
         Draft::new(json!({"task": "change_between", "points": pairs, "from": from, "to": to}))
             .ask(
                 m.say(&format!("ask-change-{story}"))

@@ -39,8 +39,8 @@ pub(super) fn three_steps(m: &mut Make) -> Option<Draft> {
             .step(equal(product([num(n), num(each)]), num(all)))
             .step(equal(difference(num(all), num(used)), num(rest)))
             .step(equal(quotient(num(rest), num(shares)), num(right)))
-            .misconception("stopped-after-one-step", whole(rest))
-            .misconception("second-step-turned-round", whole((all + used) / shares))
+            .misconception("first-amount-as-answer", whole(rest))
+            .misconception("added-instead", whole((all + used) / shares))
             .misconception_unless_same("multiplied-all-numbers", whole(rest * shares)),
         );
     }
@@ -68,8 +68,8 @@ pub(super) fn three_steps(m: &mut Make) -> Option<Draft> {
         .step(equal(product([num(n), num(each)]), num(all)))
         .step(equal(sum([num(start), num(all)]), num(start + all)))
         .step(equal(difference(num(start + all), num(spent)), num(right)))
-        .misconception("stopped-after-one-step", whole(start + all))
-        .misconception("second-step-turned-round", whole(start + all + spent))
+        .misconception("first-amount-as-answer", whole(start + all))
+        .misconception("added-instead", whole(start + all + spent))
         .misconception_unless_same("used-one-only", whole((start + each - spent).abs())),
     )
 }

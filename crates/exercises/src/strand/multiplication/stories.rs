@@ -65,6 +65,7 @@ fn one_step(m: &mut Make) -> Option<Draft> {
     keep(a != b && a * b <= 100 && a + b != a * b)?;
     let times = m.dice.one_in(2);
     // Stories 1 to 6 multiply, 7 to 12 divide.
+    keep(times || b != 6 || m.dice.one_in(2))?;
     let story = m.dice.from(1..=6) + if times { 0 } else { 6 };
     let ask = m
         .say(&format!("ask-{story}"))

@@ -27,7 +27,8 @@ fn inequality(m: &mut Make) -> Option<Draft> {
     let story = m.dice.from(1..=3);
     let reach = m.level.pick(12, 20, 40);
     let (a, b) = (m.dice.from(-reach..=reach), m.dice.from(-reach..=reach));
-    keep(a != b && a.min(b) < 0 && a != 0 && b != 0 && a != -b)?;
+    // After 1 a unit has another form.
+    keep(a != b && a.min(b) < 0 && a.abs() > 1 && b.abs() > 1 && a != -b)?;
     let sign = Sign::of(a.cmp(&b));
     let turned = Sign::of(b.cmp(&a));
     let at = u32::from(a < b);

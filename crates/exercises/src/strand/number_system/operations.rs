@@ -196,6 +196,8 @@ fn least_common_multiple(m: &mut Make) -> Option<Draft> {
     keep(
         a < b && b % a != 0 && right > 2 * b && (m.level != crate::Level::Stretch || gcd(a, b) > 1),
     )?;
+    // Few numbers are common multiples of many pairs.
+    keep(!matches!(right, 12 | 24 | 30) || m.dice.one_in(2))?;
     // Plain, or a story about two things that come round together.
     let story = ["", "-1", "-2", "-3", "-4", "-5"].get(m.dice.from(0..=5) as usize)?;
     let list = |n: i64| (1..=right / n).map(|k| k * n).collect::<Vec<_>>();

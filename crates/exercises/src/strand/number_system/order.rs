@@ -124,6 +124,7 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
     let top = m.dice.from(-reach * bottom + 1..=-1);
     let value = Ratio::new(top, bottom);
     keep(bottom == 1 || !value.is_integer())?;
+    keep(value != Ratio::new(-3, 2) || m.dice.one_in(3))?;
     let decimal_form = bottom == 10 || m.dice.one_in(2);
     let shown = if decimal_form {
         num(dec(value)?)

@@ -142,6 +142,8 @@ fn parts(m: &mut Make) -> Option<Draft> {
         vec![format!("{a}{x}"), c.to_string()]
     };
     let kind = m.dice.from(m.level.pick(1..=2, 1..=3, 2..=4));
+    // The number of terms is nearly always the same.
+    keep(kind != 3 || m.dice.one_in(3))?;
     let base = |task: &str| json!({"task": task, "terms": terms, "letter": x});
     let mut factors = false;
     let draft = match kind {
