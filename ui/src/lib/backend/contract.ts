@@ -1,14 +1,4 @@
 // Written by `WRITE_CONTRACT=1 cargo test --test contract`; do not edit.
-export type TalkDay = "first" | "second";
-export type Certainty = "counted" | "clear" | "probable" | "unsure" | "order_only" | "ask_first";
-export type Knowledge = "nothing" | "order" | "level";
-export type SentenceAction = "show" | "group" | "assign" | "print";
-export type Heads = { about: number, low: number, high: number, of: number, };
-export type SentenceKind = { "kind": "talk", date: string, is_today: boolean, way: TalkWay, minutes: number, wrong: number | null, } | { "kind": "sure_and_wrong", sure: number, rated: number, } | { "kind": "weak", heads: Heads | null, low: number, rated: number, } | { "kind": "nothing_weak", concepts: number, } | { "kind": "together", students: Array<NamedSeat>, estimated: boolean, } | { "kind": "sure_but_wrong", students: Array<NamedSeat>, } | { "kind": "unsure_but_right", students: Array<NamedSeat>, };
-export type Sentence = { says: SentenceKind, concept: ConceptName | null, certainty: Certainty, actions: Array<SentenceAction>, };
-export type DayPlanConcept = { concept: ConceptName, phase: Phase, first_lesson: boolean, talk: TalkWay | null, weak_before: Array<ConceptName>, };
-export type DayPlan = { date: string, is_today: boolean, day: number, concepts: Array<DayPlanConcept>, };
-export type ClassNow = { class_title: string, today: string, knowledge: Knowledge, seats: number, seats_reporting: number, newest_report_days: number | null, passes_rated: number, sentences: Array<Sentence>, days: Array<DayPlan>, on_paper: number, lacking: number, };
 export type AddSeats = { 
 /**
  * The class.
@@ -368,7 +358,13 @@ level_known: boolean,
  * One row for each concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, 
+/**
+ * The commonest misconceptions over all concepts, those of most students first.
+ */
 misconceptions: Array<ConceptMisconception>, 
+/**
+ * How many more misconceptions there are.
+ */
 misconceptions_left_out: number, };
 export type BoardRow = { 
 /**
@@ -649,6 +645,7 @@ say: Say, } | { "kind": "math",
  * What to set.
  */
 expr: Expr, };
+export type Certainty = "counted" | "clear" | "probable" | "unsure" | "order_only" | "ask_first";
 export type CheckInTap = { 
 /**
  * The profile's id.
@@ -772,6 +769,52 @@ passphrase: string,
  * Whether the computer that opens it saves the class packs from then on, and this one does not.
  */
 hand_over: boolean, };
+export type ClassNow = { 
+/**
+ * The class.
+ */
+class_title: string, 
+/**
+ * Today.
+ */
+today: string, 
+/**
+ * What can be said so far.
+ */
+knowledge: Knowledge, 
+/**
+ * Seats in the class.
+ */
+seats: number, 
+/**
+ * Seats with a report.
+ */
+seats_reporting: number, 
+/**
+ * Days since the newest report.
+ */
+newest_report_days: number | null, 
+/**
+ * Passes with ratings of three students or more, on the concept that has most of them. A
+ * trend needs six.
+ */
+passes_rated: number, 
+/**
+ * The sentences in the order of the screen, at most [`MOST_SENTENCES`].
+ */
+sentences: Array<Sentence>, 
+/**
+ * Today, or the next school day if today is none, and the school day after it.
+ */
+days: Array<DayPlan>, 
+/**
+ * Seats whose newest report came from paper, without a device: copies to make.
+ */
+on_paper: number, 
+/**
+ * How much is missing, with the usual number of days: the lines of who has not.
+ */
+lacking: number, };
 export type ClassSetup = { 
 /**
  * The class in a line.
@@ -1204,6 +1247,44 @@ date: string,
  * Whether it is without school.
  */
 closed: boolean, };
+export type DayPlan = { 
+/**
+ * Its date.
+ */
+date: string, 
+/**
+ * Whether it is today.
+ */
+is_today: boolean, 
+/**
+ * Its day of the rotation, from 1.
+ */
+day: number, 
+/**
+ * Its concepts, in the order of the review.
+ */
+concepts: Array<DayPlanConcept>, };
+export type DayPlanConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its phase on that day.
+ */
+phase: Phase, 
+/**
+ * Whether its first lesson is on that day.
+ */
+first_lesson: boolean, 
+/**
+ * How to discuss it, if the talk plan chooses it.
+ */
+talk: TalkWay | null, 
+/**
+ * Its weak prerequisites, if its first lesson is within ten school days.
+ */
+weak_before: Array<ConceptName>, };
 export type DaySaid = { 
 /**
  * The profile's id.
@@ -2376,6 +2457,23 @@ new_since: number,
  * Dates with check-ins that count.
  */
 days: number, };
+export type Heads = { 
+/**
+ * The share times the class, rounded.
+ */
+about: number, 
+/**
+ * Low end of the likely range, rounded.
+ */
+low: number, 
+/**
+ * High end of the likely range, rounded.
+ */
+high: number, 
+/**
+ * Students of the class.
+ */
+of: number, };
 export type Histogram = { 
 /**
  * What it is about.
@@ -2580,6 +2678,7 @@ export type JournalAsked = {
  * The imports before this one; nothing for the newest.
  */
 before: number | null, };
+export type Knowledge = "nothing" | "order" | "level";
 export type Lacking = { 
 /**
  * The seat; none if it is not known.
@@ -4739,6 +4838,87 @@ name: string | null,
  * The amount done.
  */
 amount: AssignedAmount, };
+export type Sentence = { 
+/**
+ * What it says, with its reason.
+ */
+says: SentenceKind, 
+/**
+ * The concept that it is about.
+ */
+concept: ConceptName | null, 
+/**
+ * How certain it is.
+ */
+certainty: Certainty, 
+/**
+ * What can be done about it in one press.
+ */
+actions: Array<SentenceAction>, };
+export type SentenceAction = "show" | "group" | "assign" | "print";
+export type SentenceKind = { "kind": "talk", 
+/**
+ * The day of that review.
+ */
+date: string, 
+/**
+ * Whether that is today.
+ */
+is_today: boolean, 
+/**
+ * How to discuss it.
+ */
+way: TalkWay, 
+/**
+ * The minutes that it takes.
+ */
+minutes: number, 
+/**
+ * How many present students are expected to get it wrong; none while the level is not
+ * known.
+ */
+wrong: number | null, } | { "kind": "sure_and_wrong", 
+/**
+ * Students who last chose On my own or Could teach it.
+ */
+sure: number, 
+/**
+ * Students who rated it.
+ */
+rated: number, } | { "kind": "weak", 
+/**
+ * How many students have it; none while the level is not known.
+ */
+heads: Heads | null, 
+/**
+ * Students who last chose Not yet or With help.
+ */
+low: number, 
+/**
+ * Students who rated it.
+ */
+rated: number, } | { "kind": "nothing_weak", 
+/**
+ * How many concepts those are.
+ */
+concepts: number, } | { "kind": "together", 
+/**
+ * The students, by seat.
+ */
+students: Array<NamedSeat>, 
+/**
+ * Whether the level is known, so that each likely needs it. Otherwise each last chose Not
+ * yet or With help.
+ */
+estimated: boolean, } | { "kind": "sure_but_wrong", 
+/**
+ * The students, by seat.
+ */
+students: Array<NamedSeat>, } | { "kind": "unsure_but_right", 
+/**
+ * The students, by seat.
+ */
+students: Array<NamedSeat>, };
 export type Session = { 
 /**
  * Exercises finished tonight.
@@ -5172,6 +5352,9 @@ class: string,
  * The minutes, 1 to 20.
  */
 minutes: number, 
+/**
+ * Which of the next two school days.
+ */
 day: TalkDay, };
 export type TalkConcept = { 
 /**
@@ -5243,6 +5426,7 @@ misconceptions: Array<MisconceptionCount>,
  * An exercise to discuss.
  */
 exercise: SampleExercise | null, };
+export type TalkDay = "first" | "second";
 export type TalkNoted = { 
 /**
  * The class.
@@ -5272,7 +5456,11 @@ date: string,
 /**
  * Whether that is today; otherwise today has no school.
  */
-school_days: Array<string>, is_today: boolean, 
+is_today: boolean, 
+/**
+ * The next two school days that a plan can be for; fewer at the end of the year.
+ */
+school_days: Array<string>, 
 /**
  * Day of the rotation, from 1; none after the year.
  */
@@ -5788,12 +5976,12 @@ export interface DeskCalls {
   decide_device: { args: DeviceDecision; out: ClassSetup };
   discard_device: { args: DeviceOfSeat; out: ClassSetup };
   board: { args: ClassId; out: Board };
-  class_now: { args: ClassId; out: ClassNow };
-  concept_to_show: { args: ClassConcept; out: ProjectorConcept };
   group_board: { args: GroupBoard; out: Board };
   comparison: { args: ClassId; out: Comparison };
+  class_now: { args: ClassId; out: ClassNow };
   student_page: { args: SeatId; out: StudentPage };
   talk: { args: TalkAsked; out: TalkView };
+  concept_to_show: { args: ClassConcept; out: ProjectorConcept };
   note_talk: { args: TalkNoted; out: Nothing };
   groups_desk: { args: ClassId; out: GroupsDesk };
   suggest_groups: { args: GroupsAsked; out: GroupsView };
