@@ -25,7 +25,7 @@ now-weak = “{ $concept }” { $certainty ->
    *[other] may be
 } weak in the class.
 now-weak-order = “{ $concept }” is among the weakest by the ratings.
-now-weak-heads = About { $about } of { $of } students have it. { $low } to { $high } are likely.
+now-weak-heads = About { $about } of { $of } students have it; the likely range is { $low } to { $high }.
 now-weak-low = { $low } of { $rated } who rated it chose Not yet or With help.
 now-nothing-weak = No concept is weak in the class now.
 now-nothing-weak-why = { $count ->

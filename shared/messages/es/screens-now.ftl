@@ -25,7 +25,7 @@ now-weak = «{ $concept }» { $certainty ->
    *[other] puede estar flojo
 } en la clase.
 now-weak-order = «{ $concept }» está entre los más flojos según las valoraciones.
-now-weak-heads = Lo dominan unos { $about } de { $of } estudiantes. Lo probable es de { $low } a { $high }.
+now-weak-heads = Lo dominan unos { $about } de { $of } estudiantes; lo probable es de { $low } a { $high }.
 now-weak-low = { $low } de { $rated } que lo valoraron eligieron Todavía no o Con ayuda.
 now-nothing-weak = Ningún concepto está flojo en la clase ahora.
 now-nothing-weak-why = { $count ->

@@ -12,7 +12,10 @@ export interface SentenceWords {
 /** A sentence in words. All its numbers come from the program. */
 export function sentenceWords({ says, concept, certainty }: Sentence): SentenceWords {
   const [main, ...why] = parts(says, concept?.title ?? '', certainty);
-  return { main: main ?? '', rest: [...why, say(`now-certain-${kebab(certainty)}`)] };
+  // "Is weak" and "is likely weak" say it already.
+  const told = says.kind === 'weak' && (certainty === 'clear' || certainty === 'probable');
+  const how = told ? [] : [say(`now-certain-${kebab(certainty)}`)];
+  return { main: main ?? '', rest: [...why, ...how] };
 }
 
 function parts(says: SentenceKind, concept: string, certainty: Certainty): string[] {
