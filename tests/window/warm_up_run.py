@@ -19,8 +19,8 @@ NEW_CLASS = {
     "rotation_days": 10,
     "concepts_a_day": 6,
 }
-# Names, seats, shares, the class, letters and colours of questions.
-HARM = re.compile(r"Amina|Bao|Chidi|Dalia|Room 3|Seat \d|Asiento \d|\d\s?%|^[A-F][.)]?$")
+# Names, seats, shares, and the class.
+HARM = re.compile(r"Amina|Bao|Chidi|Dalia|Room 3|Seat \d|Asiento \d|\d\s?%")
 TEXTS = """
 const walk = document.createTreeWalker(
   document.querySelector('[data-testid=projector]'), NodeFilter.SHOW_TEXT);

@@ -9,7 +9,7 @@ use surefoot_desk::{PracticeSums, StudentConcept, StudentPage};
 
 /// Concepts in each of the two lists at most.
 const MOST_NEEDED: usize = 10;
-const MOST_BEST: usize = 5;
+const MOST_BEST: usize = 4;
 
 /// The page of one student.
 pub fn conference_page(
@@ -62,7 +62,7 @@ pub fn conference_page(
             ("count", page.calibration.answers.into()),
         ],
     )?;
-    draft.write("report-conference-agreed", 4)?;
+    draft.write("report-conference-agreed", 3)?;
     draft.caution("report-caution")?;
     Ok(draft.page)
 }
