@@ -180,7 +180,6 @@ fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
         from: today,
         due: today,
         seats: vec![],
-        partners: Vec::new(),
     };
     assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
     let spare = |store| {
