@@ -1,6 +1,6 @@
 //! What was taught again: noted, dated, compared and removed.
 
-use super::{Desk, date};
+use super::{Desk, date, device_of};
 use crate::{
     DeskError, Field, GroupChosen, HelpSays, HelpView, NewTaughtAgain, Rule, TaughtAgainLog,
     TaughtFromWhere, drop_taught_again, keep_group_wishes, keep_groups, note_taught_again,
@@ -8,7 +8,9 @@ use crate::{
 };
 use crate::{GroupWishes, note_talk};
 use chrono::{Days, NaiveDate};
-use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::Outcome;
+use surefoot_catalogue::{ConceptId, Language};
+use surefoot_record::{CheckIn, Record, Said};
 
 const SEATS: u32 = 12;
 /// Day 1 of the third pass; the rotation has ten school days.
@@ -58,10 +60,11 @@ fn lived(right: impl Fn(u32, usize) -> bool) -> (Desk, String) {
             set_taught_from(&desk.store, &desk.class, id, first).unwrap();
         }
     }
-    for (nth, on) in class.facts.year.school_days().enumerate().take(60) {
-        let pass = nth / 10;
-        for (at, id) in class.facts.rotation.days()[nth % 10].iter().enumerate() {
-            for seat in 1..=SEATS {
+    for seat in 1..=SEATS {
+        let mut entries = Vec::new();
+        for (nth, on) in class.facts.year.school_days().enumerate().take(60) {
+            let pass = nth / 10;
+            for (at, id) in class.facts.rotation.days()[nth % 10].iter().enumerate() {
                 let place = at * 10 + nth % 10;
                 let by_chance = draw(seat, place, nth);
                 let is_right = match (*id == concept, pass) {
@@ -69,9 +72,25 @@ fn lived(right: impl Fn(u32, usize) -> bool) -> (Desk, String) {
                     (true, _) => by_chance < 25,
                     _ => by_chance < 20 + place * 37 % 61,
                 };
-                desk.rate_and_mark(seat, &on.to_string(), id, 1, is_right);
+                let outcome = if is_right {
+                    Outcome::Right
+                } else {
+                    Outcome::Wrong
+                };
+                entries.push(CheckIn {
+                    device: device_of(seat),
+                    date: on,
+                    concept: ConceptId::new(id).unwrap(),
+                    confidence: None,
+                    outcome: Some(Said {
+                        at: 1,
+                        value: Some(outcome),
+                    }),
+                });
             }
         }
+        let record = Record::from_entries(entries, []);
+        desk.writer(seat).write(&record).unwrap();
     }
     (desk, concept)
 }
