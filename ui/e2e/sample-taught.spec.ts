@@ -71,7 +71,10 @@ test('the sample class has a verdict, and what is noted can be undone and printe
 
   await test.step('from the talk', async () => {
     await hook('tab-talk').click();
-    await page.getByRole('button', { name: /^Taught again: / }).first().click();
+    await page
+      .getByRole('button', { name: /^Taught again: / })
+      .first()
+      .click();
     await hook('taught-save').click();
     await said(page, 'was taught again');
     const after = await bridge.call('taught_again', { class: id });
@@ -123,7 +126,9 @@ test('a suggestion stays, and kept groups go on and are used again', async ({
     );
     expect(coming?.groups).toHaveLength(1);
     expect(
-      coming?.groups[0]?.members.some(({ seat }) => has.has(`${seat}${coming.groups[0]?.concept.id}`)),
+      coming?.groups[0]?.members.some(({ seat }) =>
+        has.has(`${seat}${coming.groups[0]?.concept.id}`),
+      ),
     ).toBe(false);
     await expect(hook(`groups-day-${next_day}`)).toBeVisible();
     await undo(page);
@@ -131,7 +136,9 @@ test('a suggestion stays, and kept groups go on and are used again', async ({
   });
 
   await test.step('groups of an earlier day are used again', async () => {
-    await hook(`groups-repeat-${kept[1]?.date}`).evaluate((one) => one.closest('details')?.setAttribute('open', ''));
+    await hook(`groups-repeat-${kept[1]?.date}`).evaluate((one) =>
+      one.closest('details')?.setAttribute('open', ''),
+    );
     await hook(`groups-repeat-${kept[1]?.date}`).click();
     await said(page, 'Nothing is kept until you keep them');
     await expect(hooks('group-page-')).toHaveCount(kept[1]?.groups.length ?? 0);
@@ -180,7 +187,9 @@ for (const language of LANGUAGES) {
     await scan(page, `groups shown with first names, ${language}`);
 
     await page.keyboard.press('n');
-    const seat = messageIn(language, 'desk-seat', { seat: kept[0]?.groups[0]?.members[0]?.seat ?? 0 });
+    const seat = messageIn(language, 'desk-seat', {
+      seat: kept[0]?.groups[0]?.members[0]?.seat ?? 0,
+    });
     await expect(wall.getByText(seat, { exact: true }).first()).toBeVisible();
     const covered = await texts();
     const anyName = new RegExp(`(^|[^\\p{L}])(${[...first].join('|')})([^\\p{L}]|$)`, 'u');

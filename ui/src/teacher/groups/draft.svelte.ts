@@ -10,8 +10,7 @@ export interface Draft {
 const drafts = $state<Record<string, Draft>>({});
 
 /** The suggestion for a class. */
-export const draftOf = (classId: string): Draft =>
-  drafts[classId] ?? { plan: null, edited: false };
+export const draftOf = (classId: string): Draft => drafts[classId] ?? { plan: null, edited: false };
 
 export function putDraft(classId: string, draft: Draft): void {
   drafts[classId] = draft;

@@ -78,8 +78,15 @@ test('a gap is never rounded down', () => {
 const member = (seat: number, name: string | null): GroupMember => ({ seat, name, has_it: 0.4 });
 
 test('a shown name is a first name, told apart by seat if two are alike, or what stands for it', () => {
-  const all = [member(1, 'Ana Li'), member(2, 'Bo  Vandenbroucke'), member(3, 'Ana Ruiz'), member(4, null)];
-  const shown = firstNames([...all, member(1, 'Ana Li')], (one) => (one.name === null ? 'Seat 4' : null));
+  const all = [
+    member(1, 'Ana Li'),
+    member(2, 'Bo  Vandenbroucke'),
+    member(3, 'Ana Ruiz'),
+    member(4, null),
+  ];
+  const shown = firstNames([...all, member(1, 'Ana Li')], (one) =>
+    one.name === null ? 'Seat 4' : null,
+  );
   expect([...shown.values()]).toEqual(['Ana 1', 'Bo', 'Ana 3', 'Seat 4']);
   const covered = firstNames(all, (one) => `Seat ${one.seat}`);
   expect([...covered.values()].join()).not.toMatch(/Ana|Bo/);

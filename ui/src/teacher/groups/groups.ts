@@ -86,7 +86,9 @@ export function started(
   concept: string,
 ): GroupChosen[] {
   const without = from === null ? groups : moved(groups, seat, from, null);
-  return [...without, { slot, concept, seats: [seat], partners: [] }].sort((a, b) => a.slot - b.slot);
+  return [...without, { slot, concept, seats: [seat], partners: [] }].sort(
+    (a, b) => a.slot - b.slot,
+  );
 }
 
 /** Gives one group another concept. */
