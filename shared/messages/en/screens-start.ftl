@@ -31,7 +31,7 @@ join-pack = Open the class pack
 join-pack-text = Your teacher gave you a file. Its name ends in .sfclass. Or your class has a shared folder: choose that.
 join-pack-button = Choose the file
 join-folder-button = Choose the class folder
-join-folder-choose = Which class is yours?
+join-folder-choose = This folder is for several classes. Next you type the code of your slip. It finds your class.
 join-folder-none = There is no class pack in this folder. Choose another one.
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concept this year
@@ -56,7 +56,7 @@ slip-old-text = This shows that these pages are yours. Your old teacher can prin
 slip-new-teacher = From now on your work goes to the teacher of this class.
 slip-pick = Choose the class pack
 slip-take = Use this slip
-slip-changed = You are in { $title } now.
+slip-changed = You are in { $title } now. All you did is here.
 join-you = Pick a nickname and a picture
 join-you-text = They stay on this device. Do not use your full name.
 join-nickname = Nickname

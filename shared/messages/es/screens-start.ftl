@@ -31,7 +31,7 @@ join-pack = Abre el paquete de la clase
 join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .sfclass. O tu clase tiene una carpeta compartida: elige esa.
 join-pack-button = Elegir el archivo
 join-folder-button = Elegir la carpeta de la clase
-join-folder-choose = ¿Cuál es tu clase?
+join-folder-choose = Esta carpeta es de varias clases. Ahora escribe el código de tu papel. Así se encuentra tu clase.
 join-folder-none = No hay ningún paquete de clase en esta carpeta. Elige otra.
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concepto este año
@@ -56,7 +56,7 @@ slip-old-text = Así se ve que estas páginas son tuyas. Tu maestra o maestro de
 slip-new-teacher = Desde ahora tu trabajo va a la maestra o al maestro de esta clase.
 slip-pick = Elegir el paquete de clase
 slip-take = Usar este papel
-slip-changed = Ahora estás en { $title }.
+slip-changed = Ahora estás en { $title }. Todo lo que hiciste está aquí.
 join-you = Elige un apodo y un dibujo
 join-you-text = Se quedan en este dispositivo. No uses tu nombre completo.
 join-nickname = Apodo

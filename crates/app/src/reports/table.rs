@@ -3,7 +3,7 @@
 use super::builders as build;
 use super::report::{Output, Report, ReportSection};
 use super::values::ReportField::{
-    Concepts, Count, Group, Key, Level, Minutes, Names, Numbers, Paper, Seat, SeatOrAll, Space,
+    Concepts, Count, Day, Group, Key, Level, Minutes, Names, Numbers, Paper, Seat, SeatOrAll, Space,
 };
 use crate::context::file_dialogs::FileKind;
 
@@ -123,7 +123,7 @@ pub const REPORTS: &[Report] = &[
     Report {
         name: "substitute",
         section: ReportSection::Report,
-        fields: &[Minutes, Names, Paper],
+        fields: &[Day, Minutes, Names, Paper],
         file_name: "substitute-{date}",
         kind: FileKind::Pdf,
         output: Output::Page {

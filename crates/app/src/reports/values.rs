@@ -1,6 +1,7 @@
 //! The fields of reports and their values.
 
 use crate::error::CallError;
+use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::Level;
 use ts_rs::TS;
@@ -11,12 +12,14 @@ use ts_rs::TS;
 pub enum ReportField {
     /// A student.
     Seat,
-    /// A student; all students if left out.
+    /// A student, or several; all students if left out.
     SeatOrAll,
     /// A small group: its concept and its seats.
     Group,
     /// The minutes of the talk.
     Minutes,
+    /// The school day; today or the next one if left out.
+    Day,
     /// Concepts in their order.
     Concepts,
     /// The level of the exercises.
@@ -47,10 +50,12 @@ pub struct ReportValues {
     pub seat: Option<u32>,
     /// For [`ReportField::Group`]: the concept.
     pub concept: Option<String>,
-    /// For [`ReportField::Group`]: the seats.
+    /// For [`ReportField::Group`] and [`ReportField::SeatOrAll`]: the seats.
     pub seats: Option<Vec<u32>>,
     /// For [`ReportField::Minutes`].
     pub minutes: Option<u32>,
+    /// For [`ReportField::Day`].
+    pub date: Option<NaiveDate>,
     /// For [`ReportField::Concepts`].
     pub concepts: Option<Vec<String>>,
     /// For [`ReportField::Level`].
@@ -96,8 +101,8 @@ impl ReportValues {
             (
                 "seats",
                 self.seats.is_some(),
-                asked(ReportField::Group),
-                false,
+                asked(ReportField::Group) || asked(ReportField::SeatOrAll),
+                asked(ReportField::SeatOrAll),
             ),
             (
                 "minutes",
@@ -105,6 +110,7 @@ impl ReportValues {
                 asked(ReportField::Minutes),
                 false,
             ),
+            ("date", self.date.is_some(), asked(ReportField::Day), true),
             (
                 "concepts",
                 self.concepts.is_some(),

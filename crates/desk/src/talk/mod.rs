@@ -5,5 +5,5 @@ mod plan;
 mod views;
 
 pub use nameless::{ClassTitle, ProjectorConcept, ProjectorDay, class_titles, projector_day};
-pub use plan::{MOST_TALK_MINUTES, note_talk, talk};
+pub use plan::{MOST_TALK_MINUTES, note_talk, talk, talk_of};
 pub use views::*;

@@ -38,15 +38,34 @@ pub fn talk(
     today: NaiveDate,
     minutes: u32,
 ) -> Result<TalkView, DeskError> {
+    talk_of(desk, class, language, today, today, minutes)
+}
+
+/// The talk plan of a day that comes, by what has been reported until `today`: of `from`, or of the
+/// next school day if that is none.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for more than [`MOST_TALK_MINUTES`] minutes, or a day before today.
+pub fn talk_of(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    from: NaiveDate,
+    minutes: u32,
+) -> Result<TalkView, DeskError> {
+    if from < today {
+        return Err(DeskError::invalid(Field::Dates, Rule::Range));
+    }
     if minutes == 0 || minutes > MOST_TALK_MINUTES {
         return Err(DeskError::invalid(Field::Minutes, Rule::Range));
     }
     let facts = &class.facts;
     let year = &facts.year;
-    let date = day_to_show(year, today);
+    let date = day_to_show(year, from);
     let mut view = TalkView {
         class_title: class.row.title.clone(),
-        date: date.unwrap_or(today),
+        date: date.unwrap_or(from),
         is_today: date == Some(today),
         day: None,
         minutes,
