@@ -25,7 +25,9 @@ mod tests {
     #[test]
     fn what_turns_the_direction_or_steers_a_terminal_is_found_and_no_letter_is() {
         // The explicit formatting characters of UAX #9, table 1, without its two implicit marks.
-        for turns in "\u{202a}\u{202b}\u{202c}\u{202d}\u{202e}\u{2066}\u{2067}\u{2068}\u{2069}".chars() {
+        for turns in
+            "\u{202a}\u{202b}\u{202c}\u{202d}\u{202e}\u{2066}\u{2067}\u{2068}\u{2069}".chars()
+        {
             assert!(steers(turns), "{:x}", u32::from(turns));
         }
         assert!("\u{1b}\u{9b}\n\0\u{2028}".chars().all(steers));

@@ -34,7 +34,10 @@ pub(super) fn checked(goals: &[Goal]) -> Result<Vec<Goal>, StudentError> {
         .iter()
         .map(|goal| {
             // A line break or a tab becomes a space.
-            let words = without_turns(&goal.words).split_whitespace().collect::<Vec<_>>().join(" ");
+            let words = without_turns(&goal.words)
+                .split_whitespace()
+                .collect::<Vec<_>>()
+                .join(" ");
             if words.is_empty() || words.chars().any(char::is_control) {
                 return Err(invalid(Rule::Empty));
             }

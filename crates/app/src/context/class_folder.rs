@@ -321,7 +321,9 @@ mod tests {
         let at = |name| folder.path().join(name);
         fs::write(at("file"), "mine").unwrap();
         std::os::unix::fs::symlink(at("file"), at("link")).unwrap();
-        let made = std::process::Command::new("mkfifo").arg(at("pipe")).status();
+        let made = std::process::Command::new("mkfifo")
+            .arg(at("pipe"))
+            .status();
         assert!(made.unwrap().success());
         assert!(open_regular(&at("file")).is_ok());
         for name in ["pipe", "link"] {

@@ -388,6 +388,10 @@ mod tests {
         let second = round(FILES, &first);
         assert_eq!(second.new.len(), FILES);
         round(FILES, &second);
-        assert!(begun.elapsed() < Duration::from_secs(15), "{:?}", begun.elapsed());
+        assert!(
+            begun.elapsed() < Duration::from_secs(15),
+            "{:?}",
+            begun.elapsed()
+        );
     }
 }

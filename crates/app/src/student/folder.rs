@@ -231,9 +231,8 @@ impl StudentDoor {
                 note.waiting_since.remove(&left.student);
                 note.left.insert(left.student.clone(), left);
             }
-            let here = |student: &String| {
-                (visitors.iter()).any(|of| of.id == *student && of.is_at(place))
-            };
+            let here =
+                |student: &String| (visitors.iter()).any(|of| of.id == *student && of.is_at(place));
             for (student, mark) in round.seen_again {
                 if let Some(left) = note.left.get_mut(&student).filter(|_| here(&student)) {
                     left.mark = Some(mark);

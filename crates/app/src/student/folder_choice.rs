@@ -78,7 +78,8 @@ impl StudentDoor {
                 folder: at,
                 reached_on: None,
             };
-            let is_own = |other: &String| note.own.get(other).is_some_and(|own| own.class == *class);
+            let is_own =
+                |other: &String| note.own.get(other).is_some_and(|own| own.class == *class);
             let serves_others = others.iter().any(|other| !is_own(other));
             match note.folders.get(class) {
                 Some(shared) if shared.folder == folder.folder => {
@@ -104,8 +105,7 @@ impl StudentDoor {
     fn others_of(&self, student: &str, class: &ClassId) -> Result<Vec<String>, CallError> {
         let mut others = Vec::new();
         for id in self.ids()?.into_iter().filter(|id| id != student) {
-            let same =
-                self.as_locked_student(&id, |_, joined| Ok(joined.pack.class_id == *class));
+            let same = self.as_locked_student(&id, |_, joined| Ok(joined.pack.class_id == *class));
             // One whose store is damaged may be of the class, and keeps its folder.
             if same.unwrap_or(true) {
                 others.push(id);

@@ -157,7 +157,11 @@ impl StudentDoor {
     }
 
     /// The students of this device who have the seat of a seat code.
-    pub(super) fn joined_at(&self, pack: &FirstPack, seat_code: &str) -> Result<Vec<Profile>, CallError> {
+    pub(super) fn joined_at(
+        &self,
+        pack: &FirstPack,
+        seat_code: &str,
+    ) -> Result<Vec<Profile>, CallError> {
         let seat = surefoot_student::check_seat_code(pack, seat_code)?;
         let mut there = Vec::new();
         for id in self.ids()? {

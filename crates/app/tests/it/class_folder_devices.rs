@@ -106,10 +106,16 @@ fn a_folder_that_one_student_chooses_leads_nobody_else_there() {
 
     // Who stops using it stops it for nobody else, and can use it again.
     let stopped = s.tablet.app.student.stop_shown_folder(asked()).unwrap();
-    assert_eq!((stopped.folder, stopped.stopped), (None, path(elsewhere.path())));
+    assert_eq!(
+        (stopped.folder, stopped.stopped),
+        (None, path(elsewhere.path()))
+    );
     assert_eq!(s.shown().folder, path(s.folder.path()));
     let again = s.tablet.app.student.use_shown_folder(asked()).unwrap();
-    assert_eq!((again.folder, again.stopped), (path(elsewhere.path()), None));
+    assert_eq!(
+        (again.folder, again.stopped),
+        (path(elsewhere.path()), None)
+    );
 
     // The right folder brings the work along.
     s.tablet.hands.will_pick(s.folder.path());
@@ -129,7 +135,10 @@ fn a_student_alone_on_a_device_moves_the_folder_for_who_joins_later() {
     (s.tablet.app.student.show_folder(StudentId { student })).unwrap();
     let code = seat_code(&s.desk, &s.class, 1);
     let bo = s.tablet.join(&s.one("sfclass"), &code, "Bo").unwrap().id;
-    assert_eq!(shown(&s.tablet, &bo).folder.as_deref(), moved.path().to_str());
+    assert_eq!(
+        shown(&s.tablet, &bo).folder.as_deref(),
+        moved.path().to_str()
+    );
 }
 
 #[test]
@@ -256,7 +265,13 @@ fn two_desks_with_one_classs_keys_read_one_folder_and_one_of_them_saves_packs() 
         };
         let key = from.app.desk.export_class(key).unwrap().file_name;
         to.hands.will_pick(&from.hands.saved.join(key));
-        let picked = to.app.desk.pick_class_key(Nothing {}).unwrap().unwrap().picked;
+        let picked = to
+            .app
+            .desk
+            .pick_class_key(Nothing {})
+            .unwrap()
+            .unwrap()
+            .picked;
         let passphrase = passphrase.clone();
         (to.app.desk.import_class(OpenSealed { picked, passphrase })).unwrap();
     };

@@ -108,10 +108,8 @@ pub(crate) fn values_for(
             ReportField::Key => values.with_key = Some(true),
             ReportField::Names => values.with_names = Some(true),
             ReportField::Numbers => values.seed = Some(7),
-            ReportField::SeatOrAll
-            | ReportField::Day
-            | ReportField::Paper
-            | ReportField::Space => {}
+            ReportField::SeatOrAll | ReportField::Day | ReportField::Paper | ReportField::Space => {
+            }
         }
     }
     values

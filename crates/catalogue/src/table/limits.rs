@@ -15,8 +15,7 @@ pub enum Lines {
 /// Whether a text must not have this character: a control character, one for private use
 /// (exercises mark mathematics by such), or one that turns the direction of writing.
 fn is_bad(c: char, lines: Lines) -> bool {
-    (steers(c) && !(c == '\n' && lines == Lines::Several))
-        || ('\u{e000}'..='\u{f8ff}').contains(&c)
+    (steers(c) && !(c == '\n' && lines == Lines::Several)) || ('\u{e000}'..='\u{f8ff}').contains(&c)
 }
 
 /// Checks a text without languages: not empty, no bad characters, at most `most_chars`

@@ -1,8 +1,8 @@
 //! Who has not: one list of what is missing in a class, each line with what to do.
 
 use super::views::{Lacking, LackingKind, Verdict, WhoHasNot};
-use crate::class::{NamedSeat, OpenClass};
 use crate::class::heard::heard_devices;
+use crate::class::{NamedSeat, OpenClass};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeMap;
@@ -161,7 +161,10 @@ fn damaged(
         let verdict = serde_json::from_str(&read.verdict).map_err(faulty)?;
         let from = read.class.zip(read.seat);
         let counts = !matches!(verdict, Verdict::Refused { .. } | Verdict::Quarantined);
-        if let Some((_, seat)) = from.as_ref().filter(|(id, _)| counts && *id == class.row.id) {
+        if let Some((_, seat)) = from
+            .as_ref()
+            .filter(|(id, _)| counts && *id == class.row.id)
+        {
             if matches!(verdict, Verdict::New | Verdict::Updated) {
                 news.insert(*seat, place);
             }
