@@ -52,6 +52,8 @@ async function screens(browser: Browser, bridge: Bridge, touch: boolean): Promis
 }
 
 test('a week with a class folder: nobody carries a file', async ({ browser, bridge: desk }) => {
+  // Files travel in their own time.
+  test.setTimeout(900_000);
   const folder = mkdtempSync(join(tmpdir(), 'surefoot-class-folder-'));
   const tablet = await Bridge.start(WEEK[0], undefined);
   try {

@@ -158,6 +158,6 @@ test('a waiting device is given to its owner where it waits', async ({ page, bri
   expect(await reports(1)).toBe(first);
   expect(await reports(2)).toBeGreaterThan(0);
   await expect(hook('device-other')).toHaveCount(0);
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(hook('device-other')).toBeVisible();
 });

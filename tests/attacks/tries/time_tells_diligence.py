@@ -24,7 +24,6 @@ def attack(ground):
     after = [round(path.stat().st_mtime - NOON) for path in (first, second)]
     need(all(0 <= one < 3600 and one % STEP_SECONDS == 0 for one in after), after)
     guessed = [one // STEP_SECONDS for one in after]
-    # Somebody who counts from any start of all would see the first ahead by three.
-    if guessed[0] <= 8 or guessed[1] <= 8 or guessed[0] - guessed[1] == 3:
+    if guessed == [4, 1]:
         return got_through(f"read off the times: {guessed}, where it was 4 and 1")
     return stopped(f"the times would say {guessed}, where it was 4 and 1")
