@@ -169,7 +169,7 @@ test('a week with a class folder: nobody carries a file', async ({ browser, brid
       await look(teacher, 'stop using it?', DESK);
       await t.hook('class-folder-stop-sure').click();
       await expect(t.hook('class-folder-name')).toBeVisible();
-      await teacher.getByRole('button', { name: 'Undo' }).click();
+      await teacher.getByRole('button', { name: 'Undo', exact: true }).click();
       await expect(line).toContainText('up to date', { timeout: 60_000 });
       await s.hook('tab-handin').tap();
       await expect(student.getByText('You need not make one.')).toBeVisible();
