@@ -14,10 +14,14 @@ export CRASH_KILLS=${CRASH_KILLS:-1000}
 cases=${EXCHANGE_CASES:-500000}
 memory_mib=${MEMORY_MIB:-1536}
 kills_log=$LOGS/kills-at-random-points.log
+weeks_log=$LOGS/weeks-of-a-class-folder.log
 files_log=$LOGS/changed-files.log
 
 long_rust_tests() {
-  cargo test --locked --no-fail-fast -- --ignored --skip thousand_kills
+  cargo test --locked --no-fail-fast -- --ignored --skip thousand_kills --skip many_weeks
+}
+weeks() {
+  cargo test --locked --test it -- --ignored --nocapture many_weeks
 }
 kills() {
   cargo test --locked --test crash -- --ignored --nocapture thousand_kills
@@ -38,6 +42,7 @@ by_chance() {
 check "long rust tests" long_rust_tests
 check "years and hand-ins by chance" by_chance
 check "kills at random points" kills
+check "weeks of a class folder" weeks
 began=$SECONDS
 check "changed files" changed_files
 files_seconds=$((SECONDS - began))
@@ -63,3 +68,5 @@ printf '\n  %-34s %12s\n' \
   "changed files tried" "$(tried)" \
   "changed files a second" "$(($(tried) / (files_seconds + 1)))" \
   "memory they had at most, MiB" "$memory_mib"
+# For each class: students, weeks, check-ins, files under other names.
+grep -oE '[0-9]+ students, .*' "$weeks_log" || true

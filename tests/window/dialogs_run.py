@@ -3,21 +3,16 @@ saved and picked again, and a folder of hand-ins is imported."""
 
 import pathlib
 import shutil
-import subprocess
 import tempfile
 
+from dialogs import during_dialog, escaped, opened, saved_as, still_dialogs, window_manager
 from driver import Checks, Window
-from x11 import screen
 
 checks = Checks()
 folder = tempfile.TemporaryDirectory(prefix="surefoot-window-", ignore_cleanup_errors=True)
 home = pathlib.Path(folder.name)
-# Without a window manager no window gets the keys.
-manager = subprocess.Popen(["openbox"], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-# A dialog that waits for keys must not change its picture.
-gtk = home / "config/gtk-3.0/settings.ini"
-gtk.parent.mkdir(parents=True)
-gtk.write_text("[Settings]\ngtk-cursor-blink=false\ngtk-enable-animations=false\n")
+manager = window_manager()
+still_dialogs(home)
 
 NEW_CLASS = {
     "title": "Room 3",
@@ -28,73 +23,6 @@ NEW_CLASS = {
     "rotation_days": 10,
     "concepts_a_day": 3,
 }
-
-
-def xdotool(*words):
-    return subprocess.run(["xdotool", *map(str, words)], capture_output=True, text=True).stdout
-
-
-def dialogs():
-    """Windows that are not the program's own."""
-    own = set(xdotool("search", "--onlyvisible", "--name", "^Surefoot$").split())
-    seen = set(xdotool("search", "--onlyvisible", "--class", "surefoot").split())
-    return seen - own
-
-
-def settle(window):
-    """Waits until the screen is the same in four looks."""
-    looks = []
-
-    def same():
-        looks.append(screen())
-        return len(looks) >= 4 and len(set(looks[-4:])) == 1
-
-    window.wait(same, "the screen to settle")
-
-
-def keys(window, *words):
-    """Sends keys, and waits until the screen has changed and settled."""
-    before = screen()
-    xdotool(*words)
-    window.wait(lambda: screen() != before, f"an answer to {words}")
-    settle(window)
-
-
-def during_dialog(window, name, arguments, answer):
-    """Makes a call that shows a dialog, answers it, and returns what came back."""
-    window.script(
-        "window.__came = null;"
-        "window.__TAURI_INTERNALS__.invoke('call', { name: arguments[0], args: arguments[1] })"
-        ".then(v => { window.__came = ['ok', v] }, e => { window.__came = ['error', e] });",
-        name, arguments)
-    shown = window.wait(dialogs, f"the dialog of {name}").pop()
-    xdotool("windowfocus", "--sync", shown)
-    settle(window)
-    answer(window)
-    return window.wait(lambda: window.script("return window.__came"), f"the end of {name}")
-
-
-def saved_as(path):
-    def answer(window):
-        keys(window, "key", "ctrl+a", "type", "--delay", "15", path)
-        keys(window, "key", "Return")
-    return answer
-
-
-def opened(path):
-    def answer(window):
-        xdotool("key", "alt+Home")  # out of the list of recent files, where paths do nothing
-        settle(window)
-        keys(window, "key", "ctrl+l")  # opens the line for a path
-        keys(window, "key", "ctrl+a", "type", "--delay", "15", path)
-        keys(window, "key", "Return")
-        if dialogs():  # the first one only closed the list of completions
-            keys(window, "key", "Return")
-    return answer
-
-
-def escaped(window):
-    keys(window, "key", "Escape")
 
 
 try:

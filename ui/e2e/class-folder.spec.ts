@@ -58,6 +58,8 @@ async function screens(browser: Browser, bridge: Bridge, touch: boolean): Promis
 }
 
 test('days with a class folder: nobody carries a file', async ({ browser, bridge: desk }) => {
+  // Files travel in their own time.
+  test.setTimeout(900_000);
   const folder = mkdtempSync(join(tmpdir(), 'surefoot-class-folder-'));
   const tablet = await Bridge.start(WEEK[0], undefined);
   try {
@@ -145,6 +147,46 @@ test('days with a class folder: nobody carries a file', async ({ browser, bridge
     );
     await expect.poll(() => inFolder('.sfhandin')).toHaveLength(1);
     await expect.poll(() => inFolder('.sfclass')).toHaveLength(1);
+
+    await test.step('the open board follows, and asks nobody to carry', async () => {
+      await teacher.goto('/');
+      await t.hook('start-teacher').click();
+      await expect(t.hook('day-close')).toBeVisible();
+      await t.hook('day-close').click();
+      await expect(t.hook('day-unaware')).toContainText('class folder');
+      await expect(t.hook('day-pack-save')).toHaveCount(0);
+      await look(teacher, 'a device does not know', DESK);
+      // The tablet takes the pack and tells the desk, on the screen that is open.
+      await expect(t.hook('day-unaware')).toHaveCount(0, { timeout: 60_000 });
+      await expect(student.getByText('No school today')).toBeVisible({ timeout: 60_000 });
+      await t.hook('day-open').click();
+      await expect(t.hook('day-unaware')).toBeVisible();
+      await expect(t.hook('day-unaware')).toHaveCount(0, { timeout: 60_000 });
+      await t.hook('tab-class').click();
+      await t.hook('class-pack').click();
+      await expect(teacher.getByText('It is in the class folder')).toBeVisible();
+      await look(teacher, 'pack and slips with a class folder', DESK);
+    });
+
+    await test.step('who stops using it is asked, and can go back', async () => {
+      await t.hook('tab-files').click();
+      await t.hook('class-folder-stop').click();
+      await expect(teacher.getByRole('dialog')).toContainText('Room 3');
+      await look(teacher, 'stop using it?', DESK);
+      await t.hook('class-folder-stop-sure').click();
+      await expect(t.hook('class-folder-name')).toBeVisible();
+      await teacher.getByRole('button', { name: 'Undo', exact: true }).click();
+      await expect(line).toContainText('up to date', { timeout: 60_000 });
+      await s.hook('tab-handin').tap();
+      await expect(student.getByText('You need not make one.')).toBeVisible();
+      await s.hook('folder-stop').tap();
+      await look(student, 'stop using the class folder?', STUDENT);
+      await s.hook('folder-stop-sure').tap();
+      await expect(s.hook('folder-none')).toBeVisible();
+      await look(student, 'class folder not used', STUDENT);
+      await s.hook('folder-again').tap();
+      await expect(s.hook('folder-line')).toBeVisible();
+    });
 
     await test.step('the folder goes away: both say so calmly, and both come back', async () => {
       const away = `${folder}-away`;

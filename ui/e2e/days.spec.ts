@@ -17,6 +17,9 @@ const HOW = { sizes: true, themes: THEMES, axe: THEMES };
 /** The Thursday after TODAY. */
 const TOMORROW = '2026-09-17';
 
+const list = (language: Language, names: string[]) =>
+  new Intl.ListFormat(language, { type: 'conjunction' }).format(names);
+
 /** Counts what a person presses from now on. */
 async function counting(page: Page): Promise<() => Promise<number>> {
   await page.evaluate(() => {
@@ -93,6 +96,14 @@ test.describe('at the desk', () => {
       expect((await bridge.call('class_setup', { class: own.id })).year.closures).toEqual([
         TOMORROW,
       ]);
+      await expect(hook('day-other-close')).toHaveText('No school then');
+      await hook('day-other-date').fill(TOMORROW);
+      await expect(hook('day-other-close')).toHaveText('School again on this date');
+      await hook('day-other-close').click();
+      await said(page, /school again\./);
+      await hook('day-other-date').fill(TOMORROW);
+      await hook('day-other-close').click();
+      await said(page, /no school\. The rotation waits/);
       await hook('day-other-date').fill('2026-09-19');
       await hook('day-other-close').click();
       await said(page, 'There is no school on this date anyway.');
@@ -142,9 +153,14 @@ test.describe('at the desk', () => {
       await openDesk(page, 'tab-files');
       const words = (id: string, values = {}) => messageIn(language, id, values);
       const lines = hooks('who-line');
-      await expect(lines).toHaveCount(4);
+      await expect(lines).toHaveCount(2);
       await expect(hook('who-reminder')).toContainText('Amina');
-      await expect(lines.filter({ hasText: words('who-no-hand-in') })).toHaveCount(2);
+      await expect(hook('who-reminder'), 'not whoever has not joined').not.toContainText('Bao');
+      const notJoined = words('who-not-joined', {
+        count: 2,
+        names: list(language, ['Bao', 'Carlos']),
+      });
+      await expect(hook('who-not-joined')).toContainText(notJoined);
       await look(page, 'who has not', OF_DESK, HOW);
       await page.setViewportSize(SIZES.phone);
       await look(page, 'who has not, on a phone', OF_DESK, HOW);
@@ -154,11 +170,12 @@ test.describe('at the desk', () => {
       await hook('who-copy').click();
       await said(page, words('who-copied'));
       const copied = await page.evaluate(() => navigator.clipboard.readText());
-      expect(copied.split('\n')).toHaveLength(5);
-      await lines.filter({ hasText: 'Bao' }).getByRole('button').click();
-      await said(page, /join-slips-seat-2\.pdf/);
+      expect(copied.split('\n')).toHaveLength(4);
+      await hook('who-slips').click();
+      await said(page, /join-slips\.pdf/);
       await hook('who-days').selectOption('10');
-      await expect(lines, 'ten school days are not over').toHaveCount(3);
+      await expect(lines, 'ten school days are not over').toHaveCount(1);
+      await expect(hook('who-not-joined')).toHaveCount(0);
     });
   }
 });

@@ -1,5 +1,5 @@
 // Every test gets its own program behind the screens, and a page that fails the test on
-// errors, refused styles, warnings and requests to other hosts.
+// errors, refused styles, warnings, messages without words and requests to other hosts.
 import { test as base, type BrowserContext, expect, type Request } from '@playwright/test';
 import { Bridge } from './bridge';
 import { type Finders, finders } from './finders';
@@ -34,7 +34,7 @@ export const test = base.extend<Options & Fixtures>({
   context: async ({ context, bridge }, use) => {
     const trouble = await watch(context, bridge.url);
     await use(context);
-    expect(trouble, 'errors, refused styles, requests to elsewhere').toEqual([]);
+    expect(trouble, 'errors, refused styles, missing words, requests to elsewhere').toEqual([]);
   },
   hook: async ({ page }, use) => use(finders(page).hook),
   hooks: async ({ page }, use) => use(finders(page).hooks),
@@ -70,6 +70,25 @@ export async function watch(context: BrowserContext, url: string): Promise<strin
     document.addEventListener('securitypolicyviolation', (event) =>
       console.error(`policy: ${event.effectiveDirective} ${event.sample}`),
     );
+    // The screens show this sign around the id of a message without words, also in names for
+    // screen readers, in what is folded up, and for a moment.
+    const missing = (text: string | null | undefined) => {
+      for (const found of text?.match(/⟨[^⟩]*⟩?/g) ?? []) console.error(`no words for ${found}`);
+    };
+    const look = (changes: MutationRecord[]) => {
+      for (const { type, target, attributeName, addedNodes } of changes) {
+        if (type === 'characterData') missing(target.textContent);
+        if (type === 'attributes') missing((target as Element).getAttribute(attributeName ?? ''));
+        for (const node of addedNodes)
+          missing(node instanceof Element ? node.outerHTML : node.textContent);
+      }
+    };
+    new MutationObserver(look).observe(document, {
+      subtree: true,
+      childList: true,
+      characterData: true,
+      attributeFilter: ['aria-label', 'title', 'placeholder', 'alt'],
+    });
   });
   return trouble;
 }

@@ -2,6 +2,7 @@
 import type { Page } from '@playwright/test';
 import { openDesk, said, scan } from './desk';
 import { expect, test } from './fixtures';
+import { LANGUAGES } from './languages';
 import { createClass } from './own-class';
 import { DESK } from './sizes';
 
@@ -209,4 +210,17 @@ test('a locked desk shows the exercises of the day and no name', async ({ page, 
   await expect(page.getByText(NAME)).toHaveCount(0);
   await hook('projector-close').click();
   await expect(hook('desk-passphrase')).toBeVisible();
+});
+
+test('the head of a desk with a lock is one row', async ({ page, bridge, hook }) => {
+  await createClass(bridge);
+  await bridge.call('set_desk_lock', { current: null, passphrase: WORDS });
+  await page.setViewportSize({ width: 1280, height: 800 });
+  for (const language of LANGUAGES) {
+    await bridge.changeDevice({ language, guides_read: ['all'] });
+    await openDesk(page);
+    await expect(hook('lock-now')).toBeVisible(SLOW);
+    const head = await page.locator('header').first().boundingBox();
+    expect(head?.height, `one row, ${language}`).toBeLessThan(80);
+  }
 });

@@ -1,7 +1,7 @@
 // A student moves: to another class, to a colleague, and work goes to its owner.
 import { openDesk, said, scan } from './desk';
 import { expect, test } from './fixtures';
-import { join, makeClass } from './own-class';
+import { join, makeClass, markDay } from './own-class';
 import { DESK } from './sizes';
 
 const WORDS = 'seven quiet rivers';
@@ -112,7 +112,52 @@ test('one computer saves the packs and hands that over', async ({ page, bridge, 
   await expect(hook('pack-save')).toHaveCount(0);
   await scan(page, 'a desk that does not save packs');
   await hook('packs-here').click();
+  await expect(page.getByText('Do this only if the other computer has stopped.')).toBeVisible();
+  await scan(page, 'asked who saves the packs');
+  await expect(hook('pack-save')).toHaveCount(0);
+  await hook('packs-here-sure').click();
   await expect(hook('pack-save')).toBeVisible();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(hook('packs-elsewhere')).toBeVisible();
+});
+
+test('a waiting device is given to its owner where it waits', async ({ page, bridge, hook }) => {
+  const own = await makeClass(bridge, { names: ['Ottilie', 'Bo'] });
+  for (const beside of [false, true]) {
+    await bridge.pick(own.pack);
+    const offer = await bridge.call('pick_class_pack', {});
+    const profile = await bridge.call('join', {
+      pack: offer?.pack ?? 0,
+      seat_code: own.codes[0] ?? '',
+      nickname: beside ? 'Wren' : 'Otter',
+      avatar: 'heron',
+      language: 'en',
+      beside,
+    });
+    await markDay(bridge, profile.id);
+    const made = await bridge.call('hand_in', { student: profile.id });
+    await bridge.pick(bridge.savedAt(made.file_name));
+    const job = await bridge.call('import_hand_ins', { from: 'files' });
+    await expect
+      .poll(async () => job && (await bridge.call('job', job)).result?.kind)
+      .toBe('import');
+  }
+  const reports = async (seat: number) =>
+    (await bridge.call('seat_holdings', { class: own.id, seat })).reports;
+  const [first, second] = [await reports(1), await reports(2)];
+  expect([first > 0, second]).toEqual([true, 0]);
+  await bridge.changeDevice({ guides_read: ['all'] });
+  await openDesk(page, 'tab-files');
+  await hook('device-other').click();
+  await expect(page.getByRole('dialog')).toContainText('waits for you');
+  await expect(hook('move-class-do')).toHaveCount(0);
+  await hook('move-device-to').selectOption('2');
+  await scan(page, 'the owner of a waiting device');
+  await hook('move-device-do').click();
+  await said(page, 'The work of this device now counts for Bo.');
+  expect(await reports(1)).toBe(first);
+  expect(await reports(2)).toBeGreaterThan(0);
+  await expect(hook('device-other')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(hook('device-other')).toBeVisible();
 });

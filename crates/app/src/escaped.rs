@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 use std::fmt::Write as _;
+use surefoot_catalogue::steers;
 
 /// Returns the text with every control character, and every character that changes the
 /// direction of text, written as its code in JSON's form, such as `\\u202e`. The characters in
@@ -9,11 +10,8 @@ use std::fmt::Write as _;
 #[must_use]
 pub fn escaped<'t>(text: &'t str, kept: &[char]) -> Cow<'t, str> {
     let steers = |c: char| {
-        let turns = matches!(
-            c,
-            '\u{061c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}'
-        );
-        (c.is_control() || turns) && !kept.contains(&c)
+        let marks = matches!(c, '\u{061c}' | '\u{200e}' | '\u{200f}');
+        (steers(c) || marks) && !kept.contains(&c)
     };
     if !text.contains(steers) {
         return Cow::Borrowed(text);

@@ -81,7 +81,8 @@ pub use reports::options::{PrintOptions, PrintPaper};
 pub use reports::values::{ReportField, ReportValues};
 pub use student::carry::{CarryAsked, CarryDone};
 pub use student::check_in::{CheckInTap, DaySaid, StudentDay};
-pub use student::folder::{FolderShown, ShownFolder, VisitAsked, Visited};
+pub use student::folder::{ShownFolder, VisitAsked, Visited};
+pub use student::folder_offers::{FolderCode, FolderShown, PackFound};
 pub use student::join::{Join, PackOffer, PackTaken, SeatCodeRead, SeatCodeTyped, SlipChange};
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
@@ -174,9 +175,11 @@ calls::calls! {
         print_practice(StudentPrint) -> FileMade;
         print_path(PathPrint) -> FileMade;
         pick_shown_folder(Nothing) -> Option<FolderShown>;
+        pack_for_code(FolderCode) -> PackFound;
         shown_folder(StudentId) -> ShownFolder;
         show_folder(StudentId) -> ShownFolder;
         stop_shown_folder(StudentId) -> ShownFolder;
+        use_shown_folder(StudentId) -> ShownFolder;
         visit_folders(VisitAsked) -> Visited;
     }
     desk (Desk) {
@@ -217,6 +220,7 @@ calls::calls! {
         class_folder(Nothing) -> ClassFolderState;
         name_class_folder(Nothing) -> ClassFolderState;
         stop_class_folder(Nothing) -> ClassFolderState;
+        use_class_folder(Nothing) -> ClassFolderState;
         export_class(ClassKeyAsked) -> FileMade;
         set_saves_packs(SavesPacks) -> ClassSetup;
         pick_class_key(Nothing) -> Option<PickedSealed>;

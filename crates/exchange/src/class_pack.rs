@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_catalogue::{ConceptId, GRADES, Strand, Text};
+use surefoot_catalogue::{ConceptId, GRADES, Strand, Text, steers};
 use surefoot_exercises::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
 use surefoot_record::wire::school_date;
 use surefoot_record::{AssignmentId, ClassId, PracticeRules};
@@ -111,9 +111,9 @@ pub struct Assignment {
     pub due: NaiveDate,
 }
 
-/// Whether a text has 1 to `most_chars` characters and no control characters.
+/// Whether a text has 1 to `most_chars` characters, and none that steers.
 fn is_text(text: &str, most_chars: usize) -> bool {
-    (1..=most_chars).contains(&text.chars().count()) && !text.chars().any(char::is_control)
+    (1..=most_chars).contains(&text.chars().count()) && !text.chars().any(steers)
 }
 
 impl Assignment {

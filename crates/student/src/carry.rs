@@ -12,7 +12,7 @@ use super::{Joined, StudentError, goals};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
-use surefoot_catalogue::Language;
+use surefoot_catalogue::{Language, steers};
 use surefoot_exchange::{
     CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
 };
@@ -155,7 +155,7 @@ fn body_of(value: serde_json::Value) -> Result<Body, Refusal> {
     let nickname = body.nickname.trim();
     if nickname.is_empty()
         || nickname.chars().count() > super::LONGEST_NICKNAME_CHARACTERS
-        || nickname.chars().any(char::is_control)
+        || nickname.chars().any(steers)
     {
         return Err(bad("store.body.nickname"));
     }

@@ -1,6 +1,7 @@
 //! Goals in the student's own words. No hand-in holds them.
 
 use super::StudentError;
+use surefoot_catalogue::without_turns;
 use surefoot_record::{Field, Goal, Rule};
 use surefoot_store::StudentStore;
 
@@ -33,7 +34,10 @@ pub(super) fn checked(goals: &[Goal]) -> Result<Vec<Goal>, StudentError> {
         .iter()
         .map(|goal| {
             // A line break or a tab becomes a space.
-            let words = goal.words.split_whitespace().collect::<Vec<_>>().join(" ");
+            let words = without_turns(&goal.words)
+                .split_whitespace()
+                .collect::<Vec<_>>()
+                .join(" ");
             if words.is_empty() || words.chars().any(char::is_control) {
                 return Err(invalid(Rule::Empty));
             }

@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use std::io::Read;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_catalogue::{Concept, Language};
+use surefoot_catalogue::{Concept, Language, without_turns};
 use surefoot_exchange::{
     Assignment, CheckedPack, ClassPack, ClassSigns, Refusal, SealingIdentity, open_pack,
     open_personal, parse_seat_code,
@@ -100,7 +100,8 @@ pub fn join(
     new: &NewStudent<'_>,
 ) -> Result<Student, StudentError> {
     let seat = check_seat_code(pack, new.seat_code)?;
-    let nickname = new.nickname.trim();
+    let nickname = without_turns(new.nickname);
+    let nickname = nickname.trim();
     let invalid = |rule| StudentError::Invalid {
         field: Field::Nickname,
         rule,

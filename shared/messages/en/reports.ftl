@@ -175,9 +175,12 @@ report-substitute-tablets = Tablets and computers
 report-substitute-rate = After the review, each student opens Surefoot and taps, for each concept, how sure they are and how it went.
 report-substitute-practise = Who is done can open Practice. The program chooses the exercises and stops by itself.
 report-substitute-hand-in = At the end, Hand in makes a file. It goes where it goes every day. Nobody has to open it today.
+report-substitute-folder = At the end, nothing is to be handed in. The tablets do it by themselves.
 report-substitute-pin = If a student forgot the PIN or the code, paper is fine. Please do not change settings.
-report-substitute-none = Without a tablet: write each student's answer from 0 (Not yet) to 3 (Could teach it) beside the name.
-report-substitute-caution = What students say of themselves is their own view and no grade. This page may have names: please leave it in the teacher's drawer.
+report-substitute-none = Without a tablet: on a sheet of paper, write each student's name or seat number, and for each concept the answer from 0 (Not yet) to 3 (Could teach it).
+report-substitute-projector = On the teacher's computer: Show today's review, below the passphrase, puts the exercises of the day on the projector.
+report-substitute-caution = What students say of themselves is their own view and no grade. This page has names: please leave it in the teacher's drawer.
+report-substitute-caution-seats = What students say of themselves is their own view and no grade. There are no names on this page.
 report-substitute-next = The next school day, { $date }
 report-substitute-noticed = What the teacher should know:
 

@@ -45,7 +45,7 @@ guide-taught-3 = Show one concept or one student, and print the list for a confe
 
 guide-assign-title = Practice for tonight
 guide-assign-1 = Choose concepts, amount and dates, for the class or for some students.
-guide-assign-2 = It reaches the students with the next class pack: save the pack and give it out.
+guide-assign-2 = It reaches the students with the next class pack: save the pack and give it out. A class folder does that by itself.
 guide-assign-3 = Here you see how much each student has done, by the latest hand-ins.
 
 guide-enter-title = Paper charts, and what you saw
@@ -81,7 +81,7 @@ guide-class-concepts-2 = Then add the imported concepts to the rotation.
 
 guide-class-pack-title = Give the class its file
 guide-class-pack-1 = Save the class pack and put it where students can get it. Print the join slips: each seat has its own code.
-guide-class-pack-2 = After a change or a new assignment, save it again. An older pack still works, but without the change.
+guide-class-pack-2 = After a change or a new assignment, save it again. A class folder does that by itself. An older pack still works, but without the change.
 
 guide-print-title = On paper
 guide-print-1 = Charts to rate on, practice with answer keys, family pages, pages for a talk with a student, and tables for the school.
@@ -110,7 +110,7 @@ guide-my-path-1 = Here is your year. More stones mean you feel more sure.
 guide-my-path-2 = Choose a concept to work on it.
 
 guide-my-handin-title = Hand in
-guide-my-handin-1 = One tap makes your file. Give it to your teacher.
+guide-my-handin-1 = One tap makes your file. Give it to your teacher. With a class folder it goes there by itself.
 guide-my-handin-2 = Your name is not in it.
 
 guide-my-settings-title = Settings

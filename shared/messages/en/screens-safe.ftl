@@ -129,16 +129,25 @@ packs-stay = This computer, as before. The other one reads.
 packs-over = The other computer from now on. This one reads.
 packs-elsewhere = Another computer saves the packs of this class. What you change in the set-up here stays here.
 packs-here = Save the packs here again
-packs-here-done = This computer saves the class packs now. The other computer must stop: two that save packs disagree.
+packs-here-ask = Save the packs here?
+packs-here-words = Do this only if the other computer has stopped. Two computers that save packs disagree, and students get one pack or the other.
+packs-here-done = This computer saves the class packs now.
 folder-title = Class folder
-folder-desk-text = Name a folder that your school shares already: on its network, in the cloud, or on a USB stick. Surefoot puts the class pack there after each change and imports hand-ins as they come, while the desk is open. Students show it to their device once.
+folder-desk-text = Name a folder that your school shares already: on its network, in the cloud, or on a USB stick. Surefoot puts the class pack there after each change and imports hand-ins as they come, while the desk is open. Surefoot itself sends nothing: your school’s system moves the files. Students choose the folder on their device once.
 folder-desk-readers = Others who can read this folder see how many devices hand in, and on which days. They cannot read a hand-in. Students' names are not in it.
 folder-desk-name = Name the class folder
 folder-desk-looking = Surefoot is looking at it for the first time.
 folder-desk-waiting = A changed class pack goes there next.
 folder-desk-reached = Last reached on { $date }. The class packs in it are up to date.
+folder-desk-undo = Files in it that you undo do not come again by themselves. They come with the next hand-in of the student, or with Import a folder.
 folder-last-reached = It was last reached on { $date }.
 folder-stop = Stop using it
+folder-desk-stop = Stop using the class folder?
+folder-desk-stop-words = { $count ->
+    [one] It stops for { $titles }. Packs and hand-ins no longer travel by themselves. What is in the folder stays.
+   *[other] It stops for all your classes here: { $titles }. Packs and hand-ins no longer travel by themselves. What is in the folder stays.
+}
+folder-desk-stopped = The class folder is not used any more.
 folder-trouble-away = The class folder is not there just now.
 folder-trouble-full = The class folder is full.
 folder-trouble-read-only = This device may not write in the class folder.

@@ -10,6 +10,7 @@ student-settings-of = { $name }: settings
 today-title = Today
 today-day = Day { $day } of { $days }
 today-day-said = Day { $day } of { $days }, as you said
+today-day-counted = Day { $day } of { $days }, counted from the day you said
 today-day-short = Day { $day }
 today-say-day = Not day { $day }?
 today-say-school = We have school
@@ -229,10 +230,11 @@ handin-new = { $new ->
    *[other] { $new } new entries since then.
 }
 handin-never = You have not made one yet.
+handin-by-itself = Your file goes to the class folder by itself. You need not make one.
 handin-again-note = You can hand in as often as you like. Nothing counts twice.
-folder-student-text = Your class has a shared folder. Show it to this device once. Then your file goes there by itself.
-folder-student-show = Show the folder
-folder-student-other = Show another folder
+folder-student-text = Your class has a shared folder. Choose it here once. Then your file goes there by itself.
+folder-student-show = Choose the folder
+folder-student-other = Choose another folder
 folder-student-ready = Your file will go there by itself.
 folder-student-waiting = Your newest work goes there next.
 folder-student-left = Your file is there. It was made on { $date }.
@@ -243,6 +245,10 @@ folder-student-others-text = { $packs ->
    *[other] { $packs } class packs there are not for your class. They were left alone.
 }
 folder-student-late = Your work has not reached the class folder for some days. Nothing is lost. You can hand it in yourself.
+folder-student-stop = Stop using the class folder?
+folder-student-stop-text = Your file does not go there by itself any more. Others on this device keep it.
+folder-student-stopped = You do not use the class folder.
+folder-student-again = Use it again
 handin-take = New class pack
 handin-take-text = Did your teacher give you a new class pack? Open it here.
 handin-take-button = Open a class pack

@@ -374,18 +374,23 @@ day-close = No school today
 day-open = School today after all
 day-closed = { $date }: no school. The rotation waits a day. What was reported stays.
 day-opened = { $date }: school again. The rotation is back where it was.
+day-tell-folder = The devices learn it from the class folder.
+day-tell-elsewhere = It stays on this computer: another one saves the packs. Tell its teacher, or save the packs here.
 day-other = Another date
 day-other-date = Date
+day-other-open = School again on this date
 day-half = On a half day without the review, close the day too. The rotation then waits.
 day-unaware = { $count ->
-    [one] One student’s device does not know these days yet: { $names }.
-   *[other] { $count } students’ devices do not know these days yet: { $names }.
+    [one] By the last hand-in, one student’s device does not know these days: { $names }.
+   *[other] By their last hand-ins, { $count } students’ devices do not know these days: { $names }.
 }
 day-unheard = { $count ->
     [one] One seat has not handed in, so it is not counted here.
    *[other] { $count } seats have not handed in, so they are not counted here.
 }
-day-unaware-do = These devices need the new class pack. Until then a student can say the day on Today.
+day-unaware-file = These devices need the new class pack. Until then a student can say the day on Today.
+day-unaware-folder = Devices take the new pack from the class folder when they are next opened, and then tell the desk. Until then a student can say the day on Today.
+day-unaware-elsewhere = Another computer saves the packs of this class: tell its teacher, or save the packs here. Until then a student can say the day on Today.
 day-more = { $count } more
 
 ## Who has not
@@ -400,26 +405,38 @@ who-copy = Copy the reminder
 who-copied = Copied.
 who-not-copied = The system did not let the program copy. Mark the words and copy them.
 who-no-pack = Nobody is waited for yet. Save a class pack and give it out first.
+who-no-pack-folder = Nobody is waited for yet. The first class pack goes to the class folder by itself.
 who-none = Nothing is missing.
 who-read-out = To read out:
 who-please = Please hand in today: { $names }.
-who-please-file = Whose file is this? { $file }. Please hand in again.
 who-nobody = Not known who
 who-quarantined = Another device waits for your decision: { $signs }. It came on { $date } and brought { $handins ->
     [one] one hand-in.
    *[other] { $handins } hand-ins.
 }
 who-damaged-known = The file { $file } could not be read on { $date }. An earlier file of this name came from this seat. Ask for a new hand-in.
-who-damaged = The file { $file } could not be read on { $date }. Ask the class who is missing, and for a new hand-in.
-who-no-hand-in = Has never handed in. Print the slip, so that the student can join.
+who-damaged = { $files ->
+    [one] One file could not be read on { $date }: { $file }. Ask who is missing, and for a new hand-in.
+   *[other] { $files } files could not be read, the last on { $date }: { $file }. Ask who is missing, and for new hand-ins.
+}
+who-not-joined = { $count ->
+    [one] One seat has never handed in: { $names }. Perhaps the student has not joined yet.
+   *[other] { $count } seats have never handed in: { $names }. Perhaps these students have not joined yet.
+}
 who-late = Handed in last on { $date }, { $days ->
     [one] one school day ago.
    *[other] { $days } school days ago.
 } Ask for a new hand-in.
-who-old-pack = Has class pack { $version }, by the hand-in of { $date }. The newest is { $newest }. Give it out again.
-who-old-pack-none = Has no pack of this class yet, by the hand-in of { $date }. Give out pack { $newest }.
-who-old-pack-days = Has class pack { $version }, by the hand-in of { $date }. Its days are not those of the class. The newest is { $newest }. Give it out again.
+who-old-pack = Has class pack { $version }, by the hand-in of { $date }. The newest is { $newest }.
+who-old-pack-none = Has no pack of this class yet, by the hand-in of { $date }. The newest is { $newest }.
+who-old-pack-days = Has class pack { $version }, by the hand-in of { $date }. Its days are not those of the class. The newest is { $newest }.
+who-give-file = Give it out again.
+who-give-folder = The device takes it from the class folder when it is next opened.
+who-give-elsewhere = The computer that saves the packs gives it out.
 who-show-device = Show the device
-who-slip = Print the slip
+who-slips = { $count ->
+    [one] Print the slip
+   *[other] Print their slips
+}
 who-all = Show all { $count }
 who-fewer = Show fewer

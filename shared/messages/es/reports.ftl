@@ -175,9 +175,12 @@ report-substitute-tablets = Tabletas y computadoras
 report-substitute-rate = Después del repaso, cada estudiante abre Surefoot y toca, en cada concepto, su confianza y cómo le fue.
 report-substitute-practise = Quien termina puede abrir Práctica. El programa elige los ejercicios y se detiene solo.
 report-substitute-hand-in = Al final, Entregar hace un archivo. Va adonde va todos los días. Nadie tiene que abrirlo hoy.
+report-substitute-folder = Al final no hay que entregar nada. Las tabletas lo hacen solas.
 report-substitute-pin = Si alguien olvidó el PIN o el código, vale el papel. Por favor, no cambie los ajustes.
-report-substitute-none = Sin tableta: escriba junto al nombre la respuesta de cada estudiante, de 0 (Todavía no) a 3 (Podría enseñarlo).
-report-substitute-caution = Lo que los estudiantes dicen de sí mismos es su propia opinión y no una nota. Esta página puede llevar nombres: déjela en el cajón de la maestra o del maestro.
+report-substitute-none = Sin tableta: escriba en una hoja el nombre o el número de asiento de cada estudiante y, en cada concepto, la respuesta de 0 (Todavía no) a 3 (Podría enseñarlo).
+report-substitute-projector = En la computadora de la maestra o del maestro: Mostrar el repaso de hoy, debajo de la frase secreta, pone los ejercicios del día en el proyector.
+report-substitute-caution = Lo que los estudiantes dicen de sí mismos es su propia opinión y no una nota. Esta página lleva nombres: déjela en el cajón de la maestra o del maestro.
+report-substitute-caution-seats = Lo que los estudiantes dicen de sí mismos es su propia opinión y no una nota. En esta página no hay nombres.
 report-substitute-next = El siguiente día de clase, { $date }
 report-substitute-noticed = Lo que conviene saber después:
 

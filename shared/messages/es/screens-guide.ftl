@@ -45,7 +45,7 @@ guide-taught-3 = Muestra un concepto o un estudiante, e imprime la lista para un
 
 guide-assign-title = Práctica para esta noche
 guide-assign-1 = Elige conceptos, cantidad y fechas, para la clase o para algunos estudiantes.
-guide-assign-2 = Llega a los estudiantes con el próximo paquete de clase: guárdalo y repártelo.
+guide-assign-2 = Llega a los estudiantes con el próximo paquete de clase: guárdalo y repártelo. Una carpeta de la clase lo hace sola.
 guide-assign-3 = Aquí se ve cuánto ha hecho cada estudiante, según las últimas entregas.
 
 guide-enter-title = Hojas de papel y lo que tú viste
@@ -81,7 +81,7 @@ guide-class-concepts-2 = Después agrega los conceptos importados a la rotación
 
 guide-class-pack-title = Dar a la clase su archivo
 guide-class-pack-1 = Guarda el paquete de clase donde los estudiantes lo alcancen. Imprime los papeles: cada asiento tiene su código.
-guide-class-pack-2 = Después de un cambio o una asignación nueva, guárdalo otra vez. Un paquete viejo sigue sirviendo, pero sin el cambio.
+guide-class-pack-2 = Después de un cambio o una asignación nueva, guárdalo otra vez. Una carpeta de la clase lo hace sola. Un paquete viejo sigue sirviendo, pero sin el cambio.
 
 guide-print-title = En papel
 guide-print-1 = Hojas para valorarse, práctica con respuestas, páginas para la familia y para hablar con un estudiante, y tablas para la escuela.
@@ -110,7 +110,7 @@ guide-my-path-1 = Aquí está tu año. Más piedras dicen que tienes más seguri
 guide-my-path-2 = Elige un concepto para trabajar en él.
 
 guide-my-handin-title = Entregar
-guide-my-handin-1 = Un toque hace tu archivo. Dáselo a tu maestra o maestro.
+guide-my-handin-1 = Un toque hace tu archivo. Dáselo a tu maestra o maestro. Con una carpeta de la clase llega allí solo.
 guide-my-handin-2 = Tu nombre no está en él.
 
 guide-my-settings-title = Ajustes

@@ -129,16 +129,25 @@ packs-stay = Esta computadora, como hasta ahora. La otra lee.
 packs-over = Desde ahora la otra computadora. Esta lee.
 packs-elsewhere = Otra computadora guarda los paquetes de esta clase. Lo que cambies aquí en la configuración se queda aquí.
 packs-here = Volver a guardar aquí los paquetes
-packs-here-done = Esta computadora guarda ahora los paquetes de clase. La otra debe dejar de hacerlo: si guardan dos, no coinciden.
+packs-here-ask = ¿Guardar los paquetes aquí?
+packs-here-words = Hazlo solo si la otra computadora ya no los guarda. Si dos guardan paquetes, no coinciden, y cada estudiante recibe uno u otro.
+packs-here-done = Ahora esta computadora guarda los paquetes de clase.
 folder-title = Carpeta de la clase
-folder-desk-text = Elige una carpeta que tu escuela ya comparte: en su red, en la nube o en una memoria USB. Surefoot pone allí el paquete de clase después de cada cambio e importa las entregas según llegan, mientras el escritorio está abierto. Cada estudiante la muestra una vez en su dispositivo.
+folder-desk-text = Elige una carpeta que tu escuela ya comparte: en su red, en la nube o en una memoria USB. Surefoot pone allí el paquete de clase después de cada cambio e importa las entregas según llegan, mientras el escritorio está abierto. Surefoot mismo no envía nada: el sistema de tu escuela mueve los archivos. Cada estudiante elige la carpeta una vez en su dispositivo.
 folder-desk-readers = Quien puede leer esta carpeta ve cuántos dispositivos entregan y qué días. No puede leer ninguna entrega. No contiene nombres de estudiantes.
 folder-desk-name = Elegir la carpeta de la clase
 folder-desk-looking = Surefoot la mira por primera vez.
 folder-desk-waiting = Un paquete de clase con cambios llegará allí enseguida.
 folder-desk-reached = Vista por última vez el { $date }. Sus paquetes de clase están al día.
+folder-desk-undo = Los archivos que deshaces no vuelven solos. Vuelven con la siguiente entrega del estudiante o con Importar una carpeta.
 folder-last-reached = La última vez que se vio fue el { $date }.
 folder-stop = Dejar de usarla
+folder-desk-stop = ¿Dejar de usar la carpeta de la clase?
+folder-desk-stop-words = { $count ->
+    [one] Deja de usarse para { $titles }. Los paquetes y las entregas ya no viajan solos. Lo que hay en la carpeta se queda.
+   *[other] Deja de usarse para todas tus clases de aquí: { $titles }. Los paquetes y las entregas ya no viajan solos. Lo que hay en la carpeta se queda.
+}
+folder-desk-stopped = La carpeta de la clase ya no se usa.
 folder-trouble-away = La carpeta de la clase no está ahora mismo.
 folder-trouble-full = La carpeta de la clase está llena.
 folder-trouble-read-only = Este dispositivo no puede escribir en la carpeta de la clase.

@@ -10,6 +10,7 @@ student-settings-of = { $name }: ajustes
 today-title = Hoy
 today-day = Día { $day } de { $days }
 today-day-said = Día { $day } de { $days }, como dijiste
+today-day-counted = Día { $day } de { $days }, contado desde el día que dijiste
 today-day-short = Día { $day }
 today-say-day = ¿No es el día { $day }?
 today-say-school = Sí hay clase
@@ -229,10 +230,11 @@ handin-new = { $new ->
    *[other] { $new } entradas nuevas desde entonces.
 }
 handin-never = Todavía no hiciste ninguno.
+handin-by-itself = Tu archivo llega solo a la carpeta de la clase. No hace falta que lo hagas tú.
 handin-again-note = Puedes entregar cuando quieras. Nada cuenta dos veces.
-folder-student-text = Tu clase tiene una carpeta compartida. Muéstrala una vez en este dispositivo. Después tu archivo llega allí solo.
-folder-student-show = Mostrar la carpeta
-folder-student-other = Mostrar otra carpeta
+folder-student-text = Tu clase tiene una carpeta compartida. Elígela aquí una vez. Después tu archivo llega allí solo.
+folder-student-show = Elegir la carpeta
+folder-student-other = Elegir otra carpeta
 folder-student-ready = Tu archivo llegará allí solo.
 folder-student-waiting = Tu trabajo más nuevo llegará allí enseguida.
 folder-student-left = Tu archivo está allí. Se hizo el { $date }.
@@ -243,6 +245,10 @@ folder-student-others-text = { $packs ->
    *[other] { $packs } paquetes de allí no son de tu clase. Se quedaron como estaban.
 }
 folder-student-late = Tu trabajo no llega a la carpeta de la clase desde hace unos días. No se pierde nada. Puedes entregarlo tú.
+folder-student-stop = ¿Dejar de usar la carpeta de la clase?
+folder-student-stop-text = Tu archivo ya no llega allí solo. Los demás de este dispositivo la siguen usando.
+folder-student-stopped = No usas la carpeta de la clase.
+folder-student-again = Usarla otra vez
 handin-take = Paquete nuevo de la clase
 handin-take-text = ¿Te dieron un paquete nuevo de la clase? Ábrelo aquí.
 handin-take-button = Abrir un paquete

@@ -375,18 +375,23 @@ day-close = Hoy no hay clase
 day-open = Hoy sí hay clase
 day-closed = { $date }: no hay clase. La rotación espera un día. Lo que ya llegó se queda.
 day-opened = { $date }: otra vez hay clase. La rotación está como antes.
+day-tell-folder = Los dispositivos lo saben por la carpeta de la clase.
+day-tell-elsewhere = Se queda en esta computadora: otra guarda los paquetes. Avisa a su maestra o maestro, o guarda los paquetes aquí.
 day-other = Otra fecha
 day-other-date = Fecha
+day-other-open = Otra vez hay clase en esta fecha
 day-half = Si en medio día no hay repaso, cierra también el día. Así la rotación espera.
 day-unaware = { $count ->
-    [one] El dispositivo de un estudiante aún no conoce estos días: { $names }.
-   *[other] Los dispositivos de { $count } estudiantes aún no conocen estos días: { $names }.
+    [one] Según su última entrega, el dispositivo de un estudiante no conoce estos días: { $names }.
+   *[other] Según sus últimas entregas, los dispositivos de { $count } estudiantes no conocen estos días: { $names }.
 }
 day-unheard = { $count ->
     [one] Un asiento no ha entregado nada, así que aquí no cuenta.
    *[other] { $count } asientos no han entregado nada, así que aquí no cuentan.
 }
-day-unaware-do = Estos dispositivos necesitan el nuevo paquete de clase. Hasta entonces, cada estudiante puede decir el día en Hoy.
+day-unaware-file = Estos dispositivos necesitan el nuevo paquete de clase. Hasta entonces, cada estudiante puede decir el día en Hoy.
+day-unaware-folder = Los dispositivos toman el nuevo paquete de la carpeta de la clase cuando se abren, y entonces avisan al escritorio. Hasta entonces, cada estudiante puede decir el día en Hoy.
+day-unaware-elsewhere = Otra computadora guarda los paquetes de esta clase: avisa a su maestra o maestro, o guarda los paquetes aquí. Hasta entonces, cada estudiante puede decir el día en Hoy.
 day-more = { $count } más
 
 ## Who has not
@@ -401,26 +406,38 @@ who-copy = Copiar el aviso
 who-copied = Copiado.
 who-not-copied = El sistema no dejó copiar. Marca las palabras y cópialas.
 who-no-pack = Todavía no se espera a nadie. Primero guarda y reparte un paquete de clase.
+who-no-pack-folder = Todavía no se espera a nadie. El primer paquete de clase llega solo a la carpeta de la clase.
 who-none = No falta nada.
 who-read-out = Para leer en voz alta:
 who-please = Por favor, entreguen hoy: { $names }.
-who-please-file = ¿De quién es este archivo? { $file }. Por favor, entrégalo otra vez.
 who-nobody = No se sabe quién
 who-quarantined = Otro dispositivo espera tu decisión: { $signs }. Llegó el { $date } y trajo { $handins ->
     [one] una entrega.
    *[other] { $handins } entregas.
 }
 who-damaged-known = El archivo { $file } no se pudo leer el { $date }. Antes llegó de este asiento un archivo con ese nombre. Pide una nueva entrega.
-who-damaged = El archivo { $file } no se pudo leer el { $date }. Pregunta a la clase de quién es y pide una nueva entrega.
-who-no-hand-in = Nunca ha entregado. Imprime el papel para que el estudiante pueda entrar.
+who-damaged = { $files ->
+    [one] Un archivo no se pudo leer el { $date }: { $file }. Pregunta a quién le falta y pide una nueva entrega.
+   *[other] { $files } archivos no se pudieron leer, el último el { $date }: { $file }. Pregunta a quién le falta y pide nuevas entregas.
+}
+who-not-joined = { $count ->
+    [one] Un asiento nunca ha entregado: { $names }. Quizás el estudiante todavía no ha entrado.
+   *[other] { $count } asientos nunca han entregado: { $names }. Quizás estos estudiantes todavía no han entrado.
+}
 who-late = Entregó por última vez el { $date }, hace { $days ->
     [one] un día de clase.
    *[other] { $days } días de clase.
 } Pide una nueva entrega.
-who-old-pack = Tiene el paquete de clase { $version }, según la entrega del { $date }. El más nuevo es el { $newest }. Repártelo otra vez.
-who-old-pack-none = Todavía no tiene un paquete de esta clase, según la entrega del { $date }. Entrega el paquete { $newest }.
-who-old-pack-days = Tiene el paquete de clase { $version }, según la entrega del { $date }. Sus días no son los de la clase. El más nuevo es el { $newest }. Repártelo otra vez.
+who-old-pack = Tiene el paquete de clase { $version }, según la entrega del { $date }. El más nuevo es el { $newest }.
+who-old-pack-none = Todavía no tiene un paquete de esta clase, según la entrega del { $date }. El más nuevo es el { $newest }.
+who-old-pack-days = Tiene el paquete de clase { $version }, según la entrega del { $date }. Sus días no son los de la clase. El más nuevo es el { $newest }.
+who-give-file = Repártelo otra vez.
+who-give-folder = El dispositivo lo toma de la carpeta de la clase cuando se abre.
+who-give-elsewhere = Lo reparte la computadora que guarda los paquetes.
 who-show-device = Mostrar el dispositivo
-who-slip = Imprimir el papel
+who-slips = { $count ->
+    [one] Imprimir el papel
+   *[other] Imprimir sus papeles
+}
 who-all = Mostrar los { $count }
 who-fewer = Mostrar menos

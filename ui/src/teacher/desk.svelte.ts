@@ -28,9 +28,26 @@ interface Said {
   trouble: string;
 }
 
+/**
+ * Calls whose answers only show what was reported. They are made again after the class folder brought
+ * something, so that an open screen follows. Not those from which somebody types.
+ */
+const FOLLOWING: ReadonlySet<CallName> = new Set([
+  'board',
+  'group_board',
+  'class_day',
+  'comparison',
+  'concept_reports',
+  'student_page',
+  'talk',
+  'who_has_not',
+]);
+
 /** What the screens of the desk share: class, route and messages. */
 class Desk {
   private said = $state.raw<Said>({ visit: -1, done: null, trouble: '' });
+  /** How often the class folder brought or took something. */
+  private news = $state(0);
   /** The last route of the desk; it also remembers the class. */
   private last: Extract<Route, { name: 'desk' }> = { name: 'desk', desk: { at: 'now' } };
 
@@ -153,14 +170,15 @@ class Desk {
 
   /**
    * Makes a call for an effect. Uses the answer unless the effect has run again or ended
-   * meanwhile. If the desk is locked, makes it again once it is open. Returns the effect's
-   * teardown.
+   * meanwhile. If the desk is locked, makes it again once it is open. The effect runs again after
+   * `follow`, if the call only shows what was reported. Returns the effect's teardown.
    */
   load<N extends CallName>(
     name: N,
     args: Calls[N]['args'],
     use: (found: Calls[N]['out'] | undefined) => void,
   ): () => void {
+    if (FOLLOWING.has(name)) void this.news;
     let over = false;
     const load = async (): Promise<void> => {
       const found = await this.ask(name, args);
@@ -174,6 +192,12 @@ class Desk {
     };
     void load();
     return () => (over = true);
+  }
+
+  /** Shows on the open screen what the class folder brought. */
+  async follow(): Promise<void> {
+    this.news += 1;
+    await this.refresh();
   }
 
   /** Loads the classes again after a change. */

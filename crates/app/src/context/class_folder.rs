@@ -125,12 +125,11 @@ impl ClassFolder for PathFolder {
 
     fn read(&self, name: &str, most_bytes: u64) -> io::Result<Vec<u8>> {
         let path = self.path(name)?;
-        // Opening a pipe would never return, and a link leads out of the folder.
         if !fs::symlink_metadata(&path)?.is_file() {
             return Err(io::ErrorKind::InvalidInput.into());
         }
         let mut bytes = Vec::new();
-        File::open(path)?.take(most_bytes).read_to_end(&mut bytes)?;
+        (open_regular(&path)?.take(most_bytes)).read_to_end(&mut bytes)?;
         Ok(bytes)
     }
 
@@ -184,6 +183,23 @@ pub(crate) fn keep_most(names: &mut Vec<String>, first: &BTreeSet<String>) -> bo
     }
     names.sort();
     too_many
+}
+
+/// Opens a regular file. Somebody may put something else in its place after any look at it: a link
+/// leads out of the folder, and opening a pipe would never return.
+fn open_regular(path: &Path) -> io::Result<File> {
+    let mut options = File::options();
+    options.read(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::custom_flags(
+        &mut options,
+        libc::O_NOFOLLOW | libc::O_NONBLOCK,
+    );
+    let file = options.open(path)?;
+    if !file.metadata()?.is_file() {
+        return Err(io::ErrorKind::InvalidInput.into());
+    }
+    Ok(file)
 }
 
 fn millis(time: Option<SystemTime>) -> u64 {
@@ -275,8 +291,9 @@ impl From<io::Error> for FolderTrouble {
 }
 
 /// The time of change of a file that is made on a date: noon UTC, so that it shows no time of day.
-/// `number` counts the versions of the file. Two seconds are added for each, because some
-/// programs that copy folders look only at size and time, and some disks keep two seconds apart.
+/// `number` counts the versions of the file of that date, from any number on. Two seconds are added
+/// for each, because some programs that copy folders look only at size and time, and some disks keep
+/// two seconds apart.
 pub(crate) fn noon(date: NaiveDate, number: u32) -> SystemTime {
     const VERSIONS: u32 = 1_800;
     let noon = date.and_time(NaiveTime::MIN).and_utc().timestamp() + 12 * 60 * 60;
@@ -341,6 +358,24 @@ mod tests {
             marks,
             [1_796_040_000_000, 1_796_040_002_000, 1_796_040_004_000]
         );
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_pipe_or_a_link_that_takes_the_place_of_a_file_is_not_opened() {
+        let folder = tempfile::tempdir().unwrap();
+        let at = |name| folder.path().join(name);
+        fs::write(at("file"), "mine").unwrap();
+        std::os::unix::fs::symlink(at("file"), at("link")).unwrap();
+        let made = std::process::Command::new("mkfifo")
+            .arg(at("pipe"))
+            .status();
+        assert!(made.unwrap().success());
+        assert!(open_regular(&at("file")).is_ok());
+        for name in ["pipe", "link"] {
+            assert!(open_regular(&at(name)).is_err(), "{name}");
+        }
+        assert!(open_regular(folder.path()).is_err());
     }
 
     #[cfg(unix)]

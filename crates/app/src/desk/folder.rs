@@ -17,6 +17,7 @@ use crate::lock::lock;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
+use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::Ordering;
 use std::time::Duration;
@@ -34,6 +35,8 @@ const PAUSE: Duration = Duration::from_secs(20);
 pub struct ClassFolderState {
     /// Its path or name; `None` without a class folder.
     pub folder: Option<String>,
+    /// The path of the one that the person stopped using since the program started.
+    pub stopped: Option<String>,
     /// Whether this device can use one.
     pub possible: bool,
     /// The date on which the desk last reached it.
@@ -56,6 +59,7 @@ impl DeskDoor {
         let possible = self.context.dialogs.has_class_folders();
         let none = ClassFolderState {
             folder: None,
+            stopped: None,
             possible,
             reached_on: None,
             trouble: None,
@@ -83,7 +87,11 @@ impl DeskDoor {
             folder.take_up(came, today);
         }
         let Some(place) = folder.note.as_ref().map(|note| note.folder.clone()) else {
-            return Ok(none);
+            let stopped = folder.stopped.as_ref();
+            return Ok(ClassFolderState {
+                stopped: stopped.map(|at| at.display().to_string()),
+                ..none
+            });
         };
         if std::mem::take(&mut lock(&folder.import).failed) {
             folder.failed_at = Some(now);
@@ -112,10 +120,14 @@ impl DeskDoor {
             known: folder.known.clone(),
             imported,
             room_bytes: MOST_READ_BYTES.saturating_sub(read_bytes),
+            round: folder.rounds,
             classes,
             contained: folder.contained.clone(),
         };
         let under_way = rests || folder.unsettled || folder.errand.is_out();
+        if !folder.errand.is_out() {
+            folder.rounds = folder.rounds.wrapping_add(1);
+        }
         folder.errand.start(now, move || errands.go());
         Ok(ClassFolderState {
             folder: Some(self.context.dialogs.class_folder_name(&place)),
@@ -158,6 +170,7 @@ impl DeskDoor {
             // they are imported again.
             if !report.cancelled {
                 desk.add_folder_files(&digests)?;
+                surefoot_desk::join_refused(desk, report.import)?;
                 importing.done();
             }
             Ok(())
@@ -218,18 +231,31 @@ impl DeskDoor {
     pub fn name_class_folder(&self, _: Nothing) -> Result<ClassFolderState, CallError> {
         self.context.own_only()?;
         if let Some(at) = self.context.dialogs.pick_class_folder()? {
-            self.forget_imported()?;
-            let mut folder = lock(&self.folder);
-            *folder = DeskFolder {
-                read: true,
-                note: Some(Note::new(at)),
-                ..DeskFolder::default()
-            };
-            folder.save(&self.context.paths.class_folder())?;
-            drop(folder);
+            self.use_folder(at)?;
             self.context.release_folders();
         }
         self.class_folder(Nothing {})
+    }
+
+    /// Uses the class folder again that the person stopped using.
+    pub fn use_class_folder(&self, _: Nothing) -> Result<ClassFolderState, CallError> {
+        self.context.own_only()?;
+        let stopped = lock(&self.folder).stopped.clone();
+        if let Some(at) = stopped {
+            self.use_folder(at)?;
+        }
+        self.class_folder(Nothing {})
+    }
+
+    fn use_folder(&self, at: PathBuf) -> Result<(), CallError> {
+        self.forget_imported()?;
+        let mut folder = lock(&self.folder);
+        *folder = DeskFolder {
+            read: true,
+            note: Some(Note::new(at)),
+            ..DeskFolder::default()
+        };
+        folder.save(&self.context.paths.class_folder())
     }
 
     /// Stops using the class folder. What is in it stays.
@@ -237,9 +263,10 @@ impl DeskDoor {
         self.context.own_only()?;
         self.with_desk(|desk| Ok(desk.set_class_folder(false)?))?;
         self.forget_imported()?;
+        let stopped = (lock(&self.folder).note.take()).map(|note| note.folder);
         self.forget_folder();
         wipe(&self.context.paths.class_folder())?;
-        self.context.release_folders();
+        lock(&self.folder).stopped = stopped;
         self.class_folder(Nothing {})
     }
 

@@ -101,6 +101,10 @@ pub(super) struct DeskFolder {
     /// Why not everything could be put or looked at.
     pub(super) not_put: Option<FolderTrouble>,
     pub(super) unsettled: bool,
+    /// Rounds since the folder was named or the program started.
+    pub(super) rounds: u32,
+    /// The folder that the person stopped using, until another is named or the program ends.
+    pub(super) stopped: Option<PathBuf>,
 }
 
 impl DeskFolder {
@@ -111,6 +115,7 @@ impl DeskFolder {
         *self = Self {
             read: self.read,
             note,
+            stopped: self.stopped.take(),
             ..Self::default()
         };
     }

@@ -104,7 +104,8 @@ impl DeskDoor {
             }
             let report = import_files(&desk, sources, today, progress)?;
             let noted = after(&desk, &report);
-            if let Some(folder) = copies {
+            let brought = report.tally.files() > report.tally.refused;
+            if let Some(folder) = copies.filter(|_| brought) {
                 // Today's copy should hold the import too. If it fails, the import still counts.
                 let copied = |into: &Path| desk.copy_into(into);
                 let _ = make_copy(&folder, copy_day, &StoreName::Desk, true, copied);

@@ -84,13 +84,14 @@ impl DeskDoor {
     }
 
     /// The preview of a report. With a seed, a sheet shows the exercises that the print will have.
-    /// While names are covered, seats are shown instead.
+    /// While names are covered, or if the report is to have none, seats are shown instead.
     ///
     /// # Errors
     /// As [`DeskDoor::print`]; also [`CallError::Invalid`] for a report without a preview.
     pub fn preview(&self, asked: ReportAsked) -> Result<ReportPage, CallError> {
         let report = list::named(&asked.report)?;
-        let with_names = !self.context.settings().names_covered;
+        let covered = self.context.settings().names_covered;
+        let with_names = !covered && asked.values.with_names.unwrap_or(true);
         self.with_source(&asked, with_names, |source| report.preview(source))
     }
 

@@ -75,7 +75,7 @@ pub(super) fn seat_sheet_page(source: &ReportSource<'_>) -> Built<ReportPage> {
 }
 
 fn warm_up_paper(source: &ReportSource<'_>) -> Built<WarmUpPaper> {
-    let (today, date) = (source.today, source.values.date);
+    let (today, date) = (source.today, source.day());
     let (desk, class) = (source.desk, source.class);
     let paper = surefoot_desk::warm_up_paper(desk, class, source.language(), today, date)?;
     paper.ok_or(NO_DAY)
@@ -275,7 +275,8 @@ pub(super) fn substitute(source: &ReportSource<'_>) -> Built<ReportPage> {
     let (desk, class, today) = (source.desk, source.class, source.today);
     let minutes = needed(source.values.minutes, "minutes")?;
     let language = source.language();
-    let talk = surefoot_desk::talk(desk, class, language, today, minutes)?;
+    let date = source.values.date.unwrap_or(today);
+    let talk = surefoot_desk::talk_of(desk, class, language, today, date, minutes)?;
     let mut kept = surefoot_desk::groups_desk(desk, class, language, today)?.kept;
     if !source.with_names {
         let groups = kept.iter_mut().flat_map(|day| &mut day.groups);
@@ -297,6 +298,11 @@ pub(super) fn substitute(source: &ReportSource<'_>) -> Built<ReportPage> {
         &talk,
         kept.first(),
         next.as_ref(),
+        &page::substitute::Ways {
+            names: source.with_names,
+            class_folder: desk.class_folder(&class.row.id)?,
+            projector: desk.lock()?.is_some(),
+        },
         source.locale(),
     )?)
 }
@@ -374,8 +380,13 @@ pub(super) fn summary_csv(source: &ReportSource<'_>) -> Built<Made> {
 /// The join slips of every seat, or of one.
 pub(super) fn slips(source: &ReportSource<'_>) -> Built<Made> {
     let mut slips = surefoot_desk::join_slips(source.class)?;
-    if let Some(seat) = source.values.seat {
-        slips.retain(|slip| slip.seat == seat);
+    let (seat, seats) = (source.values.seat, &source.values.seats);
+    if seat.is_some() || seats.is_some() {
+        let mut asked = seat.iter().chain(seats.iter().flatten());
+        slips.retain(|slip| asked.clone().any(|seat| *seat == slip.seat));
+        if asked.any(|seat| !slips.iter().any(|slip| slip.seat == *seat)) {
+            slips.clear();
+        }
         if slips.is_empty() {
             return Err(CallError::NotFound { what: Thing::Seat });
         }

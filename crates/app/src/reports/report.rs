@@ -92,7 +92,7 @@ impl ReportSource<'_> {
     /// The day asked for: today or the next school day if left out; `None` after the year.
     pub(super) fn day(&self) -> Option<NaiveDate> {
         let year = &self.class.facts.year;
-        (self.values.date).or_else(|| surefoot_desk::day_to_show(year, self.today))
+        surefoot_desk::day_to_show(year, self.values.date.unwrap_or(self.today))
     }
 
     pub(super) fn locale(&self) -> Locale {

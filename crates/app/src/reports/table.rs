@@ -157,7 +157,7 @@ pub const REPORTS: &[Report] = &[
     Report {
         name: "substitute",
         section: ReportSection::Report,
-        fields: &[Minutes, Names, Paper],
+        fields: &[Day, Minutes, Names, Paper],
         file_name: "substitute-{date}",
         kind: FileKind::Pdf,
         output: Output::Page {

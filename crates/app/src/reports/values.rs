@@ -12,12 +12,14 @@ use ts_rs::TS;
 pub enum ReportField {
     /// A student.
     Seat,
-    /// A student; all students if left out.
+    /// A student, or several; all students if left out.
     SeatOrAll,
     /// A small group: its concept and its seats.
     Group,
     /// The minutes of the talk.
     Minutes,
+    /// The school day; today or the next one if left out.
+    Day,
     /// Concepts in their order.
     Concepts,
     /// The level of the exercises.
@@ -37,8 +39,6 @@ pub enum ReportField {
     Paper,
     /// Space to work or write in.
     Space,
-    /// A school day; today or the next one if left out.
-    Day,
     /// Whether a page has two half-sheets to cut apart; true if left out.
     Halves,
 }
@@ -52,10 +52,12 @@ pub struct ReportValues {
     pub seat: Option<u32>,
     /// For [`ReportField::Group`]: the concept.
     pub concept: Option<String>,
-    /// For [`ReportField::Group`]: the seats.
+    /// For [`ReportField::Group`] and [`ReportField::SeatOrAll`]: the seats.
     pub seats: Option<Vec<u32>>,
     /// For [`ReportField::Minutes`].
     pub minutes: Option<u32>,
+    /// For [`ReportField::Day`].
+    pub date: Option<NaiveDate>,
     /// For [`ReportField::Concepts`].
     pub concepts: Option<Vec<String>>,
     /// For [`ReportField::Level`].
@@ -68,8 +70,6 @@ pub struct ReportValues {
     pub with_names: Option<bool>,
     /// For [`ReportField::Numbers`].
     pub seed: Option<u32>,
-    /// For [`ReportField::Day`].
-    pub date: Option<NaiveDate>,
     /// For [`ReportField::Halves`].
     pub halves: Option<bool>,
 }
@@ -105,8 +105,8 @@ impl ReportValues {
             (
                 "seats",
                 self.seats.is_some(),
-                asked(ReportField::Group),
-                false,
+                asked(ReportField::Group) || asked(ReportField::SeatOrAll),
+                asked(ReportField::SeatOrAll),
             ),
             (
                 "minutes",
@@ -114,6 +114,7 @@ impl ReportValues {
                 asked(ReportField::Minutes),
                 false,
             ),
+            ("date", self.date.is_some(), asked(ReportField::Day), true),
             (
                 "concepts",
                 self.concepts.is_some(),
@@ -145,7 +146,6 @@ impl ReportValues {
                 asked(ReportField::Numbers),
                 true,
             ),
-            ("date", self.date.is_some(), asked(ReportField::Day), true),
             (
                 "halves",
                 self.halves.is_some(),

@@ -1,33 +1,24 @@
-//! The class folders that this device was shown: takes newer class packs from them, and leaves the
-//! students' hand-ins in them.
+//! The class folders that students chose on this device: takes newer class packs from them, and
+//! leaves the students' hand-ins in them.
 //!
 //! The screens call [`StudentDoor::visit_folders`] every few seconds. It waits for no folder: a
 //! round through a folder runs in its own thread, and the next call takes up what came of it. It
 //! also serves students whose screens are locked by a PIN: nothing of theirs is shown, and a hand-in
 //! is sealed for the teacher.
 
-use super::folder_round::{Errands, ToLeave, sender};
-use super::folder_state::{FolderNote, Made, ShownFolders, Visitor, read_note};
-use super::join::PackOffer;
+use super::folder_round::{Errands, ToLeave, sender, version_of_day};
+use super::folder_state::{FolderNote, Made, Note, Place, ShownFolders, Visitor, read_note};
 use super::{StudentDoor, StudentId};
-use crate::context::class_folder::{
-    ClassFolder, FolderTrouble, has_extension, is_unfinished, noon,
-};
-use crate::context::errand::Errand;
-use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::class_folder::{FolderTrouble, noon};
 use crate::context::folder::write_private;
 use crate::context::random;
 use crate::context::settings::World;
-use crate::context::values::Nothing;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, BTreeSet};
-use std::path::PathBuf;
+use std::collections::BTreeSet;
 use std::sync::Arc;
-use surefoot_exchange::CLASS_PACK_CAPS;
-use surefoot_record::ClassId;
 use surefoot_store::StudentStore;
 use surefoot_student::Joined;
 use ts_rs::TS;
@@ -35,28 +26,15 @@ use ts_rs::TS;
 /// After so many school days in which a hand-in could not be left, the screen says so.
 const LATE_SCHOOL_DAYS: usize = 3;
 
-/// Class packs of a folder that are offered for joining.
-const MOST_OFFERED: usize = 4;
-
-/// Class packs that are read for that.
-const MOST_READ: usize = 32;
-
-/// The class packs of a picked folder, to join with.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct FolderShown {
-    /// The newest pack of each class, by title.
-    pub packs: Vec<PackOffer>,
-    /// Why the folder cannot be used now.
-    pub trouble: Option<FolderTrouble>,
-}
-
 /// A student's class folder, as the screens show it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShownFolder {
     /// Whether the class has a class folder and this device can use one.
     pub offered: bool,
-    /// Its path or name on this device; `None` until it is shown.
+    /// Its path or name on this device; `None` until it is chosen.
     pub folder: Option<String>,
+    /// The path or name of the one that this student stopped using.
+    pub stopped: Option<String>,
     /// The date on which the device last reached it.
     pub reached_on: Option<NaiveDate>,
     /// The date of the hand-in that is in it.
@@ -89,27 +67,6 @@ pub struct Visited {
 }
 
 impl StudentDoor {
-    /// Lets the person pick a class folder to join from.
-    pub fn pick_shown_folder(&self, _: Nothing) -> Result<Option<FolderShown>, CallError> {
-        self.context.own_only()?;
-        let Some(at) = self.context.dialogs.pick_class_folder()? else {
-            return Ok(None);
-        };
-        let folder = self.context.dialogs.class_folder(&at);
-        let now = || self.context.moment();
-        let offers = Errand::wait_for(now, move || offers_of(folder.as_ref()));
-        let (offers, trouble) = match offers.unwrap_or(Err(FolderTrouble::Silent)) {
-            Ok(offers) => (offers, None),
-            Err(trouble) => (Vec::new(), Some(trouble)),
-        };
-        let mut packs = Vec::new();
-        for source in offers {
-            packs.push(self.offer_from(source, Some(at.clone()))?);
-        }
-        packs.sort_by(|a, b| a.class_title.cmp(&b.class_title));
-        Ok(Some(FolderShown { packs, trouble }))
-    }
-
     /// A student's class folder.
     pub fn shown_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
         let student = id.student;
@@ -127,108 +84,22 @@ impl StudentDoor {
         if own {
             self.read_shown(&mut shown)?;
         }
-        let note = (shown.note.as_ref()).and_then(|note| note.folders.get(&class));
-        let state = shown.states.get(&class);
-        let left = (shown.note.as_ref()).and_then(|note| note.left.get(&student));
+        let note = shown.note.as_ref();
+        let folder = note.and_then(|note| note.folder_of(&student, &class));
+        let stopped = note.and_then(|note| note.stopped_of(&student, &class));
+        let state = folder.and_then(|at| shown.states.get(&(class.clone(), at.folder.clone())));
+        let left = note.and_then(|note| note.left.get(&student));
+        let name = |folder: &FolderNote| self.context.dialogs.class_folder_name(&folder.folder);
         Ok(ShownFolder {
             offered: offered && possible && own,
-            folder: note.map(|note| self.context.dialogs.class_folder_name(&note.folder)),
-            reached_on: note.and_then(|note| note.reached_on),
+            folder: folder.map(name),
+            stopped: stopped.map(name),
+            reached_on: folder.and_then(|folder| folder.reached_on),
             left_on: left.map(|left| left.made_on),
             waiting: newest > 0 && !left.is_some_and(|left| left.holds(newest, &sender)),
             trouble: state.and_then(|state| state.trouble),
             other_packs: state.map_or(0, |state| state.other_packs),
         })
-    }
-
-    /// Lets the person show this device the folder of a student's class. It serves all students of
-    /// the class on this device.
-    pub fn show_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
-        self.context.own_only()?;
-        let class = self.as_student(&id.student, |_, joined| Ok(joined.pack.class_id.clone()))?;
-        if let Some(at) = self.context.dialogs.pick_class_folder()? {
-            self.keep_folder(&class, at)?;
-        }
-        self.shown_folder(id)
-    }
-
-    /// Stops using the folder of a student's class on this device. What is in it stays.
-    pub fn stop_shown_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
-        self.context.own_only()?;
-        let class = self.as_student(&id.student, |_, joined| Ok(joined.pack.class_id.clone()))?;
-        let mut shown = lock(&self.folders);
-        self.read_shown(&mut shown)?;
-        shown.states.remove(&class);
-        if let Some(note) = &mut shown.note {
-            note.folders.remove(&class);
-        }
-        self.save_shown(&shown)?;
-        drop(shown);
-        self.context.release_folders();
-        self.shown_folder(id)
-    }
-
-    /// Notes the folder of a class.
-    pub(super) fn keep_folder(&self, class: &ClassId, at: PathBuf) -> Result<(), CallError> {
-        let mut shown = lock(&self.folders);
-        self.read_shown(&mut shown)?;
-        shown.states.remove(class);
-        let note = shown.note.get_or_insert_default();
-        let folder = FolderNote {
-            folder: at,
-            reached_on: None,
-        };
-        // Nothing of anybody is in another folder.
-        let is_other = |earlier: FolderNote| earlier.folder != folder.folder;
-        if (note.folders.insert(class.clone(), folder.clone())).is_some_and(is_other) {
-            note.left.clear();
-        }
-        self.save_shown(&shown)?;
-        drop(shown);
-        self.context.release_folders();
-        Ok(())
-    }
-
-    /// Lets the hand-ins of a student go to the seat of another slip. `picked` is the folder that
-    /// its pack is from. Without one, the device keeps using the folder of the earlier class. It
-    /// leaves nothing there unless the folder has a pack of the new class, and Hand in says so.
-    pub(super) fn change_folder(
-        &self,
-        student: &str,
-        earlier: &ClassId,
-        class: &ClassId,
-        picked: Option<PathBuf>,
-    ) -> Result<(), CallError> {
-        self.forget_left(student)?;
-        let noted = {
-            let shown = lock(&self.folders);
-            let folders = shown.note.as_ref().map(|note| &note.folders);
-            let of = |class| Some(folders?.get(class)?.folder.clone());
-            if of(class).is_none() {
-                of(earlier)
-            } else {
-                None
-            }
-        };
-        match picked.or(noted) {
-            Some(folder) => self.keep_folder(class, folder),
-            None => Ok(()),
-        }
-    }
-
-    /// Forgets what was left of a student who is removed from this device.
-    pub(crate) fn forget_left(&self, student: &str) -> Result<(), CallError> {
-        let mut shown = lock(&self.folders);
-        self.read_shown(&mut shown)?;
-        shown.made.remove(student);
-        shown.seen.remove(student);
-        if let Some(note) = &mut shown.note {
-            note.waiting_since.remove(student);
-            if note.left.remove(student).is_some() {
-                return self.save_shown(&shown);
-            }
-        }
-        Ok(())
     }
 
     /// Forgets the shown folders until their note is read again.
@@ -248,11 +119,8 @@ impl StudentDoor {
         }
         let mut shown = lock(&self.folders);
         self.read_shown(&mut shown)?;
-        if shown
-            .note
-            .as_ref()
-            .is_none_or(|note| note.folders.is_empty())
-        {
+        let is_used = |note: &Note| !note.folders.is_empty() || !note.own.is_empty();
+        if !shown.note.as_ref().is_some_and(is_used) {
             return Ok(nothing);
         }
         let before = shown.note.clone();
@@ -280,15 +148,17 @@ impl StudentDoor {
         for id in self.ids()? {
             let visitor = self.as_locked_student(&id, |store, joined| {
                 let class = &joined.pack.class_id;
-                if !joined.pack.class_folder || !note.folders.contains_key(class) {
+                let folder = note.folder_of(&id, class);
+                let Some(folder) = folder.filter(|_| joined.pack.class_folder) else {
                     return Ok(None);
-                }
+                };
                 let newest = surefoot_student::newest_event(store)?;
                 let sender = sender(joined);
                 let left = (note.left.get(&id)).is_some_and(|left| left.holds(newest, &sender));
                 Ok(Some(Visitor {
                     id: id.clone(),
                     class: class.clone(),
+                    folder: folder.folder.clone(),
                     held: joined.pack.version,
                     sender,
                     newest: (newest > 0 && !left).then_some(newest),
@@ -314,7 +184,7 @@ impl StudentDoor {
         let Some(note) = note else {
             return took_pack;
         };
-        for (class, state) in states {
+        for (place, state) in states {
             let round = match state.errand.take() {
                 None => continue,
                 Some(Err(trouble)) => {
@@ -328,14 +198,12 @@ impl StudentDoor {
             state.other_packs = (state.packs.values())
                 .filter(|p| p.version.is_none())
                 .count();
-            if let Some(folder) = note.folders.get_mut(class)
-                && round.trouble != Some(FolderTrouble::NoPack)
-            {
-                folder.reached_on = Some(today);
+            if round.trouble != Some(FolderTrouble::NoPack) {
+                note.reach(place, today);
             }
             if let Some((version, bytes)) = round.newest {
                 for visitor in visitors {
-                    if visitor.class == *class && visitor.held < version {
+                    if visitor.is_at(place) && visitor.held < version {
                         let taken = self.as_locked_student(&visitor.id, |store, joined| {
                             let bytes = bytes.as_slice();
                             Ok(surefoot_student::take_class_pack(
@@ -350,7 +218,7 @@ impl StudentDoor {
             for (left, sealed) in round.left {
                 // The slip was changed meanwhile.
                 let of = visitors.iter().find(|visitor| visitor.id == left.student);
-                if of.is_none_or(|visitor| visitor.sender != left.sender) {
+                if of.is_none_or(|of| of.sender != left.sender || !of.is_at(place)) {
                     continue;
                 }
                 // If that fails, the folder has it all the same.
@@ -364,12 +232,14 @@ impl StudentDoor {
                 note.waiting_since.remove(&left.student);
                 note.left.insert(left.student.clone(), left);
             }
+            let here =
+                |student: &String| (visitors.iter()).any(|of| of.id == *student && of.is_at(place));
             for (student, mark) in round.seen_again {
-                if let Some(left) = note.left.get_mut(&student) {
+                if let Some(left) = note.left.get_mut(&student).filter(|_| here(&student)) {
                     left.mark = Some(mark);
                 }
             }
-            for student in round.changed {
+            for student in round.changed.into_iter().filter(here) {
                 // Once a day, so that two programs do not write against each other for ever.
                 if repaired_on.insert(student.clone(), today) != Some(today) {
                     note.left.remove(&student);
@@ -391,12 +261,16 @@ impl StudentDoor {
         note.left.retain(|student, _| here.contains(student));
         note.waiting_since
             .retain(|student, _| here.contains(student));
-        for (class, folder) in &note.folders {
+        let places: BTreeSet<Place> = (visitors.iter())
+            .map(|visitor| (visitor.class.clone(), visitor.folder.clone()))
+            .collect();
+        shown.states.retain(|place, _| places.contains(place));
+        for place in places {
             let mut to_leave = Vec::new();
             let mut left = Vec::new();
-            let mut held = None;
-            for visitor in visitors.iter().filter(|visitor| visitor.class == *class) {
-                held = Some(held.map_or(visitor.held, |least: u32| least.min(visitor.held)));
+            let mut held = u32::MAX;
+            for visitor in visitors.iter().filter(|visitor| visitor.is_at(&place)) {
+                held = held.min(visitor.held);
                 let Some(newest) = visitor.newest else {
                     left.extend(note.left.get(&visitor.id).cloned());
                     continue;
@@ -430,13 +304,11 @@ impl StudentDoor {
                     sender: made.sender.clone(),
                     name: made.name.clone(),
                     sealed: Arc::clone(&made.sealed),
-                    changed: noon(made.sealed.made_on(), made.sealed.revision()),
+                    changed: noon(made.sealed.made_on(), made.version),
                 }));
             }
-            let Some(held) = held else {
-                continue;
-            };
-            let state = shown.states.entry(class.clone()).or_default();
+            let (class, folder) = &place;
+            let state = shown.states.entry(place.clone()).or_default();
             if state.errand.is_silent(now) {
                 state.trouble = Some(FolderTrouble::Silent);
             }
@@ -446,7 +318,7 @@ impl StudentDoor {
             }
             state.visits = state.visits.wrapping_add(1);
             let errands = Errands {
-                folder: self.context.dialogs.class_folder(&folder.folder),
+                folder: self.context.dialogs.class_folder(folder),
                 class: class.clone(),
                 held,
                 packs: state.packs.clone(),
@@ -459,14 +331,14 @@ impl StudentDoor {
         busy
     }
 
-    fn read_shown(&self, shown: &mut ShownFolders) -> Result<(), CallError> {
+    pub(super) fn read_shown(&self, shown: &mut ShownFolders) -> Result<(), CallError> {
         if shown.note.is_none() {
             shown.note = Some(read_note(&self.context.paths.shown_folders())?);
         }
         Ok(())
     }
 
-    fn save_shown(&self, shown: &ShownFolders) -> Result<(), CallError> {
+    pub(super) fn save_shown(&self, shown: &ShownFolders) -> Result<(), CallError> {
         if let Some(note) = &shown.note {
             let text = serde_json::to_vec(note).map_err(files)?;
             write_private(&self.context.paths.shown_folders(), &text)?;
@@ -475,33 +347,11 @@ impl StudentDoor {
     }
 }
 
-/// The newest class pack of each class in a folder.
-fn offers_of(folder: &dyn ClassFolder) -> Result<Vec<FileSource>, FolderTrouble> {
-    let cap = CLASS_PACK_CAPS.sealed_bytes;
-    let mut offers: BTreeMap<ClassId, (u32, FileSource)> = BTreeMap::new();
-    let listed = folder.list(&BTreeSet::new())?.entries;
-    let packs = (listed.iter())
-        .filter(|entry| has_extension(&entry.name, FileKind::ClassPack.extension()))
-        .filter(|entry| !is_unfinished(&entry.name) && entry.mark.size_bytes <= cap);
-    for entry in packs.take(MOST_READ) {
-        let Ok(bytes) = folder.read(&entry.name, cap) else {
-            continue;
-        };
-        // What is no class pack is no offer.
-        let Ok(pack) = surefoot_exchange::open_pack(bytes.as_slice()) else {
-            continue;
-        };
-        let (class, version) = (pack.content().class_id.clone(), pack.content().version);
-        if offers
-            .get(&class)
-            .is_none_or(|(newest, _)| *newest < version)
-        {
-            let source = FileSource::from_bytes(entry.name.clone(), bytes);
-            offers.insert(class, (version, source));
-        }
+impl Visitor {
+    /// Whether this is the place where the student's hand-ins go.
+    fn is_at(&self, (class, folder): &Place) -> bool {
+        self.class == *class && self.folder == *folder
     }
-    let newest = offers.into_values().map(|(_, source)| source);
-    Ok(newest.take(MOST_OFFERED).collect())
 }
 
 impl Made {
@@ -513,10 +363,11 @@ impl Made {
 
 fn make(store: &StudentStore, joined: &Joined, today: NaiveDate) -> Result<Made, CallError> {
     let unused = random::bytes()?;
+    let sealed = surefoot_student::make_hand_in(store, joined, today, &unused)?;
+    let seed = &joined.student.signing_seed;
     Ok(Made {
-        sealed: Arc::new(surefoot_student::make_hand_in(
-            store, joined, today, &unused,
-        )?),
+        version: version_of_day(seed, sealed.made_on(), sealed.revision()),
+        sealed: Arc::new(sealed),
         sender: sender(joined),
         name: surefoot_student::folder_name(joined),
     })

@@ -20,8 +20,9 @@ use surefoot_student::{Joined, SealedHandIn};
 /// Class packs that one round reads at most, so that others cannot keep it busy.
 const MOST_PACKS_READ: usize = 16;
 
-/// Every so many rounds, packs that could not be read are tried again: a program that copies
-/// folders may give an unfinished file the size and time of the finished one.
+/// Every so many rounds, packs that could not be read and the device's own hand-ins are read again:
+/// a program that copies folders may give an unfinished file the size and time of the finished one,
+/// and somebody may have put another file of the same size and time in the place of one.
 const TRY_AGAIN: u32 = 16;
 
 /// A hand-in that is in the folder.
@@ -48,8 +49,9 @@ impl Left {
     }
 }
 
-/// Tells apart the devices, classes and seats that a student's hand-ins are made for. Without the
-/// seed of the signing key it says nothing of them.
+/// Tells apart the devices, classes, seats and class packs that a student's hand-ins are made for: a
+/// device with a newer pack hands in again, so that the desk knows. Without the seed of the signing
+/// key it says nothing of them.
 pub(super) fn sender(joined: &Joined) -> String {
     let student = &joined.student;
     digest_of(&[
@@ -57,7 +59,17 @@ pub(super) fn sender(joined: &Joined) -> String {
         joined.pack.class_id.as_str().as_bytes(),
         student.seat.as_bytes(),
         student.device.as_str().as_bytes(),
+        &joined.pack.version.to_be_bytes(),
     ])
+}
+
+/// A number for the time of change of a hand-in, so that the versions of a day differ and nobody
+/// without the seed of the signing key can tell how many there were before: see
+/// [`crate::context::class_folder::noon`].
+pub(super) fn version_of_day(seed: &[u8], made_on: NaiveDate, revision: u32) -> u32 {
+    let digest = digest_of(&[b"version of day", seed, made_on.to_string().as_bytes()]);
+    let first = (digest.get(..8)).and_then(|signs| u32::from_str_radix(signs, 16).ok());
+    (first.unwrap_or(0) >> 1).saturating_add(revision)
 }
 
 /// A hand-in to leave.
@@ -111,10 +123,13 @@ impl Errands {
         // What is needed is looked at also among too many files.
         let listed = self.folder.list(&own)?.entries;
         let mut round = Round::default();
+        let marks: BTreeMap<&str, Mark> = (listed.iter())
+            .map(|entry| (entry.name.as_str(), entry.mark))
+            .collect();
+        let again = self.tries_again();
         self.packs.retain(|name, known| {
-            let there =
-                (listed.iter()).any(|entry| entry.name == *name && entry.mark == known.mark);
-            there && (known.version.is_some() || !self.visit.is_multiple_of(TRY_AGAIN))
+            let there = marks.get(name.as_str()) == Some(&known.mark);
+            there && (known.version.is_some() || !again)
         });
         self.read_packs(&listed, &mut round);
         if self.packs.values().any(|pack| pack.version.is_some()) {
@@ -126,6 +141,10 @@ impl Errands {
         }
         round.packs = self.packs;
         Ok(round)
+    }
+
+    fn tries_again(&self) -> bool {
+        self.visit.is_multiple_of(TRY_AGAIN)
     }
 
     fn read_packs(&mut self, listed: &[FolderEntry], round: &mut Round) {
@@ -168,7 +187,7 @@ impl Errands {
                 round.changed.push(left.student.clone());
                 continue;
             };
-            if left.mark == Some(entry.mark) {
+            if left.mark == Some(entry.mark) && !self.tries_again() {
                 continue;
             }
             // Programs that copy folders may change a file's time, so only its content tells.
@@ -177,7 +196,9 @@ impl Errands {
                     round.seen_again.push((left.student.clone(), entry.mark));
                 }
                 Ok(_) => round.changed.push(left.student.clone()),
-                Err(_) => {}
+                // It may be readable again at the next visit.
+                Err(_) if !self.tries_again() => {}
+                Err(_) => round.changed.push(left.student.clone()),
             }
         }
     }
@@ -208,5 +229,31 @@ impl Errands {
                 Err(error) => round.trouble = Some(error.into()),
             }
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn versions_of_a_day_differ_and_do_not_tell_how_many_there_were_before() {
+        let days: Vec<NaiveDate> = (1..=28)
+            .map(|day| NaiveDate::from_ymd_opt(2026, 9, day).unwrap())
+            .collect();
+        for seed in [[1; 32], [2; 32]] {
+            let at = |day, revision| version_of_day(&seed, day, revision) % 1_800;
+            for day in &days {
+                assert_ne!(at(*day, 1), at(*day, 2));
+            }
+            // The first hand-in of a day and its fortieth are spread over the same hour.
+            for revision in [1, 40] {
+                let seen: std::collections::BTreeSet<u32> =
+                    days.iter().map(|day| at(*day, revision) / 450).collect();
+                assert_eq!(seen.len(), 4, "{seen:?}");
+            }
+        }
+        let first = version_of_day(&[1; 32], days[0], 1);
+        assert_ne!(first, version_of_day(&[2; 32], days[0], 1));
     }
 }

@@ -107,16 +107,12 @@ impl StudentDoor {
 
     /// Reads a class pack and keeps it for [`StudentDoor::join`].
     pub(crate) fn offer(&self, source: FileSource) -> Result<PackOffer, CallError> {
-        self.offer_from(source, None)
+        let pack = surefoot_student::read_first_pack(source.open()?)?;
+        Ok(self.offer_of(pack, None))
     }
 
-    /// Reads a class pack of a class folder and keeps it for [`StudentDoor::join`].
-    pub(super) fn offer_from(
-        &self,
-        source: FileSource,
-        folder: Option<PathBuf>,
-    ) -> Result<PackOffer, CallError> {
-        let pack = surefoot_student::read_first_pack(source.open()?)?;
+    /// Keeps a class pack for [`StudentDoor::join`]; `folder` is the class folder that it is from.
+    pub(super) fn offer_of(&self, pack: FirstPack, folder: Option<PathBuf>) -> PackOffer {
         let content = pack.content();
         let offer = PackOffer {
             pack: 0,
@@ -125,10 +121,10 @@ impl StudentDoor {
             first_day: content.year.first_day,
             last_day: content.year.last_day,
         };
-        Ok(PackOffer {
+        PackOffer {
             pack: self.keep_pack(pack, folder),
             ..offer
-        })
+        }
     }
 
     /// Keeps a picked class pack under a number.
@@ -159,7 +155,11 @@ impl StudentDoor {
     }
 
     /// The students of this device who have the seat of a seat code.
-    fn joined_at(&self, pack: &FirstPack, seat_code: &str) -> Result<Vec<Profile>, CallError> {
+    pub(super) fn joined_at(
+        &self,
+        pack: &FirstPack,
+        seat_code: &str,
+    ) -> Result<Vec<Profile>, CallError> {
         let seat = surefoot_student::check_seat_code(pack, seat_code)?;
         let mut there = Vec::new();
         for id in self.ids()? {
@@ -251,7 +251,7 @@ impl StudentDoor {
             return Err(error.into());
         }
         if let Some(folder) = folder {
-            self.keep_folder(&pack.content().class_id, folder)?;
+            self.choose_folder(&id, &pack.content().class_id, folder)?;
         }
         self.profile(&id)
     }

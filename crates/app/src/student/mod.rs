@@ -5,6 +5,8 @@
 pub mod carry;
 pub mod check_in;
 pub mod folder;
+mod folder_choice;
+pub mod folder_offers;
 mod folder_round;
 mod folder_state;
 pub mod hand_in;
@@ -49,6 +51,8 @@ pub struct StudentDoor {
     pins: Mutex<Pins>,
     /// Picked class packs by number, until a student joins with one.
     packs: Mutex<BTreeMap<u32, Picked>>,
+    /// The folder that was picked last to join from.
+    picked_folder: Mutex<Option<PathBuf>>,
     /// The class folders that this device was shown.
     folders: Mutex<folder_state::ShownFolders>,
 }
@@ -73,6 +77,7 @@ impl StudentDoor {
             stores: OpenStores::default(),
             pins: Mutex::new(Pins::new()),
             packs: Mutex::default(),
+            picked_folder: Mutex::default(),
             folders: Mutex::default(),
         }
     }

@@ -87,7 +87,7 @@ impl Shared {
         self.folder.path().join(name)
     }
 
-    fn names(&self) -> Vec<String> {
+    pub fn names(&self) -> Vec<String> {
         let mut names: Vec<String> = fs::read_dir(self.folder.path())
             .unwrap()
             .map(|entry| entry.unwrap().file_name().into_string().unwrap())
@@ -96,7 +96,7 @@ impl Shared {
         names
     }
 
-    fn one(&self, extension: &str) -> PathBuf {
+    pub fn one(&self, extension: &str) -> PathBuf {
         let found: Vec<_> = (self.names().into_iter())
             .filter(|name| name.ends_with(extension))
             .collect();
@@ -104,7 +104,7 @@ impl Shared {
         self.at(&found[0])
     }
 
-    fn shown(&self) -> ShownFolder {
+    pub fn shown(&self) -> ShownFolder {
         let student = self.sky.clone();
         self.tablet
             .app
@@ -113,17 +113,17 @@ impl Shared {
             .unwrap()
     }
 
-    fn last_import(&self) -> ImportReport {
+    pub fn last_import(&self) -> ImportReport {
         let asked = JournalAsked { before: None };
         self.desk.app.desk.imports(asked).unwrap().imports.remove(0)
     }
 
-    fn imports(&self) -> usize {
+    pub fn imports(&self) -> usize {
         let asked = JournalAsked { before: None };
         self.desk.app.desk.imports(asked).unwrap().imports.len()
     }
 
-    fn close_on(&self, day: &str) {
+    pub fn close_on(&self, day: &str) {
         self.desk
             .app
             .desk
@@ -368,7 +368,14 @@ fn a_folder_that_is_away_full_read_only_or_silent_is_told_and_nothing_waits_or_i
             (None, false),
             "{fault:?}"
         );
-        let state = settle(&s.desk);
+        // The round that met the fault may come back late.
+        let mut state = settle(&s.desk);
+        for _ in 0..MOST_CALLS {
+            if state.trouble.is_none() {
+                break;
+            }
+            state = settle(&s.desk);
+        }
         assert_eq!((state.trouble, state.packs_waiting), (None, 0), "{fault:?}");
         assert_eq!(s.last_import().files[0].new_entries, 1, "{fault:?}");
         // The desk may have put it before it was asked again.
@@ -650,7 +657,8 @@ fn a_clock_of_another_year_loses_nothing_and_no_file_shows_a_time_of_day() {
         u64::try_from(days).unwrap() * day + day / 2
     };
     for path in [s.one("sfhandin"), s.one("sfclass")] {
-        assert!((noon("2026-09-01")..noon("2026-09-01") + 60).contains(&seconds(&path)));
+        let hour = noon("2026-09-01")..noon("2026-09-01") + 60 * 60;
+        assert!(hour.contains(&seconds(&path)));
     }
     settle(&s.desk);
     s.tablet.to("2099-01-01");
@@ -803,7 +811,7 @@ fn the_folder_is_off_until_it_is_named_and_off_again_in_the_next_pack() {
 }
 
 /// Waits until something holds, while the desk and the tablet look at the folder.
-fn until(s: &Shared, what: &str, holds: impl Fn() -> bool) {
+pub fn until(s: &Shared, what: &str, holds: impl Fn() -> bool) {
     for _ in 0..MOST_CALLS {
         let state = s.desk.app.desk.class_folder(Nothing {}).unwrap();
         if let Some(job) = state.job {

@@ -9,6 +9,7 @@
 
 mod bad_files;
 mod class_folder;
+mod class_folder_devices;
 mod class_folder_weeks;
 mod desk_lock;
 mod disks;

@@ -1,7 +1,7 @@
 //! Limits of what a teacher's file says.
 
 use super::{LineFault, column_in};
-use crate::Text;
+use crate::{Text, steers};
 
 /// How many lines a text may have.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -15,10 +15,7 @@ pub enum Lines {
 /// Whether a text must not have this character: a control character, one for private use
 /// (exercises mark mathematics by such), or one that turns the direction of writing.
 fn is_bad(c: char, lines: Lines) -> bool {
-    (c.is_control() && !(c == '\n' && lines == Lines::Several))
-        || ('\u{e000}'..='\u{f8ff}').contains(&c)
-        || ('\u{202a}'..='\u{202e}').contains(&c)
-        || ('\u{2066}'..='\u{2069}').contains(&c)
+    (steers(c) && !(c == '\n' && lines == Lines::Several)) || ('\u{e000}'..='\u{f8ff}').contains(&c)
 }
 
 /// Checks a text without languages: not empty, no bad characters, at most `most_chars`

@@ -34,6 +34,9 @@ pub struct Args {
     /// The minutes of the talk; 4 if left out.
     #[arg(long)]
     minutes: Option<u32>,
+    /// The school day of a substitute's page; today or the next one if left out.
+    #[arg(long)]
+    day: Option<NaiveDate>,
     /// The concepts of a sheet, separated by commas.
     #[arg(long, value_delimiter = ',')]
     concepts: Option<Vec<String>>,
@@ -89,6 +92,7 @@ pub fn run(args: &Args) -> CommandResult {
         concept: args.concept.clone(),
         seats: args.seats.clone(),
         minutes: args.minutes.or(asks_minutes.then_some(USUAL_MINUTES)),
+        date: args.day,
         concepts: args.concepts.clone(),
         level: args.level.map(Level::try_from).transpose()?,
         count: args.count,

@@ -25,7 +25,7 @@ pub fn run(args: &Args) -> CommandResult {
     if args.json {
         return print_json(&list);
     }
-    if list.lacking.is_empty() {
+    if list.lacking.is_empty() && list.not_joined.is_empty() {
         put_line!("Nothing is missing.");
     }
     for one in &list.lacking {
@@ -34,6 +34,13 @@ pub fn run(args: &Args) -> CommandResult {
             .map_or_else(|| "-".to_owned(), |seat| seat.to_string());
         let name = one.name.as_deref().unwrap_or("-");
         put_line!("{seat:>4}  {name:<24} {}", words(&one.what));
+    }
+    for one in &list.not_joined {
+        let name = one.name.as_deref().unwrap_or("-");
+        put_line!(
+            "{:>4}  {name:<24} has never handed in; print the slip",
+            one.seat
+        );
     }
     Ok(())
 }
@@ -50,7 +57,11 @@ fn words(what: &LackingKind) -> String {
             read_on,
             refusal,
         } => format!("{file_name} of {read_on}: {refusal}; ask for a new hand-in"),
-        LackingKind::NoHandIn => "has never handed in; print the slip".to_owned(),
+        LackingKind::DamagedOfNobody {
+            files,
+            file_name,
+            read_on,
+        } => format!("{files} files of nobody knows whom, the last {file_name} of {read_on}"),
         LackingKind::Late {
             last_on,
             school_days,

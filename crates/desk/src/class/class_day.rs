@@ -29,6 +29,7 @@ pub fn class_day(
         }),
         first_day: year.first_day,
         last_day: year.last_day,
+        closures: year.closures.iter().copied().collect(),
         known: days_known(desk, class)?,
     })
 }

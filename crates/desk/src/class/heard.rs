@@ -25,8 +25,8 @@ pub(crate) fn heard_devices(
     class: &OpenClass,
 ) -> Result<BTreeMap<u32, Vec<HeardDevice>>, DeskError> {
     let newest = desk.newest_hand_ins(&class.row.id)?;
-    let (stamp, since) = desk.days_in_pack(&class.row.id)?;
-    let given_out = stamp == days_stamp(&class.facts)?;
+    let packs = desk.packs_made(&class.row.id)?;
+    let given_out = packs.days_stamp == days_stamp(&class.facts)?;
     let mut seats: BTreeMap<u32, Vec<HeardDevice>> = BTreeMap::new();
     for device in desk.devices(&class.row.id)? {
         let Some(last) = newest.get(&device.id) else {
@@ -37,7 +37,7 @@ pub(crate) fn heard_devices(
                 device,
                 last_on: last.made_on,
                 pack_version: last.pack_version,
-                knows_days: given_out && last.pack_version >= since,
+                knows_days: given_out && last.pack_version >= packs.days_version,
             });
         }
     }

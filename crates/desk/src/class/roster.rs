@@ -7,6 +7,7 @@ use super::roster_name::{bare, composed, is_title, same_start, split};
 use super::roster_table::{Record, Table, text, too_wide};
 use super::views::{LineReading, Roster, RosterLine};
 use crate::error::DeskError;
+use surefoot_catalogue::steers;
 
 /// Characters of a name at most.
 pub const LONGEST_NAME_CHARACTERS: usize = 40;
@@ -74,7 +75,7 @@ fn delimiter(bytes: &[u8]) -> Option<u8> {
 /// A line of names as it was read.
 pub(super) fn named(number: usize, first: &str, last: &str) -> RosterLine {
     let shown = |text: &str| -> String {
-        let clean: String = text.chars().filter(|c| !c.is_control()).collect();
+        let clean: String = text.chars().filter(|c| !steers(*c)).collect();
         composed(&bare(&clean))
             .chars()
             .take(LONGEST_SHOWN_CHARACTERS)

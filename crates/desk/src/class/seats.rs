@@ -7,13 +7,15 @@ use super::roster_name::composed;
 use super::views::SeatHoldings;
 use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use std::collections::BTreeSet;
+use surefoot_catalogue::without_turns;
 use surefoot_exchange::{ClassSigns, draw_seat_token, make_seat_code};
 use surefoot_record::SeatToken;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{RemovedRows, SeatRow};
 
+/// A name as it is stored, without signs that turn the direction of writing; `None` if nothing is left.
 pub(crate) fn checked_name(name: &str) -> Result<Option<String>, DeskError> {
-    let name = composed(name.trim());
+    let name = composed(without_turns(name).trim());
     if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
         return Err(DeskError::invalid(Field::Names, Rule::TooLong));
     }

@@ -14,7 +14,7 @@ use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_catalogue::{Catalogue, Language};
+use surefoot_catalogue::{Catalogue, Language, without_turns};
 use surefoot_exchange::{
     ClassSigns, PublicKey, SealingIdentity, SigningKey, class_id_of, fingerprint,
 };
@@ -178,6 +178,7 @@ pub(crate) fn make_class(
 }
 
 pub(crate) fn checked_title(title: &str) -> Result<String, DeskError> {
+    let title = without_turns(title);
     let title = title.trim();
     if title.is_empty() || title.chars().any(char::is_control) {
         return Err(DeskError::invalid(Field::Title, Rule::Empty));

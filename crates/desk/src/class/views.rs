@@ -278,6 +278,8 @@ pub struct ClassDay {
     pub first_day: NaiveDate,
     /// Last day of the year.
     pub last_day: NaiveDate,
+    /// The days of the year without school that would have lessons otherwise.
+    pub closures: Vec<NaiveDate>,
     /// Whose devices know these days.
     pub known: DaysKnown,
 }

@@ -111,7 +111,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
                 desk.put_year(&id, &file.year)?;
                 desk.put_practice(&id, &file.practice)?;
                 desk.clear_taught_from(&id)?;
-                desk.put_pack(&id, file.pack_version, "", "")?;
+                desk.put_pack(&id, file.pack_version, "", "", None)?;
                 desk.put_saves_packs(&id, file.saves_packs, 0)?;
             }
         }

@@ -572,7 +572,37 @@ fn lines(
         .collect()
 }
 
-/// Undoes the last import that is not undone: removes its hand-ins and derives the reports from
+/// Lines of refused files that are joined into one import at most.
+const MOST_JOINED: usize = 200;
+
+/// If all files of the import `number` were refused, takes the lines of the import before it along,
+/// if that is of the same date and has nothing else either: so junk that comes file by file into a
+/// class folder fills no page of the journal.
+pub fn join_refused(desk: &DeskStore, number: i64) -> Result<(), DeskError> {
+    desk.transaction(|| {
+        let rows = desk.imports(Some(number + 1), 2)?;
+        let [last, before] = rows.as_slice() else {
+            return Ok(());
+        };
+        let open = |row: &ImportRow| !row.cancelled && !row.undone && row.made_on == last.made_on;
+        if last.number != number || !open(last) || !open(before) {
+            return Ok(());
+        }
+        for row in [last, before] {
+            let (tally, _) = tally(desk, row.number)?;
+            let files = usize::try_from(tally.files()).unwrap_or(usize::MAX);
+            if tally.files() > tally.refused || files > MOST_JOINED {
+                return Ok(());
+            }
+        }
+        for line in desk.import_files(before.number, 0, MOST_JOINED)? {
+            desk.add_import_file(last.number, &line)?;
+        }
+        Ok(desk.drop_import(before.number)?)
+    })
+}
+
+/// Undoes the last import that is not undone and brought something: removes its hand-ins and derives the reports from
 /// the others. The files still exist and can be imported again. A transfer is left alone: removing
 /// its seat undoes it.
 ///

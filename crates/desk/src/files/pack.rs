@@ -148,6 +148,7 @@ pub fn make_class_pack_above(
         version,
         &stamp(desk, class)?,
         &days_stamp(facts)?,
+        Some(today),
     )?;
     Ok(ClassPackFile {
         file_name: format!("{}-{version}.sfclass", file_stem(&facts.title)),

@@ -1,5 +1,6 @@
 //! What the Files screen shows.
 
+use crate::class::NamedSeat;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_exchange::Flag;
@@ -129,6 +130,8 @@ pub struct WhoHasNot {
     pub pack_version: u32,
     /// A line for each thing that is missing: what waits for the teacher first.
     pub lacking: Vec<Lacking>,
+    /// Seats that never handed in, since the first class pack or so long that it is late.
+    pub not_joined: Vec<NamedSeat>,
 }
 
 /// Something that is missing.
@@ -155,7 +158,7 @@ pub enum LackingKind {
         /// Hand-ins that wait.
         hand_ins: usize,
     },
-    /// A good hand-in in place of a damaged file.
+    /// A good hand-in of the seat in place of a damaged file.
     Damaged {
         /// The file's name.
         file_name: String,
@@ -164,8 +167,15 @@ pub enum LackingKind {
         /// Why it was refused.
         refusal: Refusal,
     },
-    /// The first hand-in.
-    NoHandIn,
+    /// Good hand-ins in place of damaged files of nobody knows whom.
+    DamagedOfNobody {
+        /// How many files.
+        files: usize,
+        /// The name of the last of them.
+        file_name: String,
+        /// The date of the import that refused it.
+        read_on: NaiveDate,
+    },
     /// A new hand-in.
     Late {
         /// The date of the newest one.

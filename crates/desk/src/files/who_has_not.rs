@@ -1,8 +1,8 @@
 //! Who has not: one list of what is missing in a class, each line with what to do.
 
 use super::views::{Lacking, LackingKind, Verdict, WhoHasNot};
-use crate::class::OpenClass;
 use crate::class::heard::heard_devices;
+use crate::class::{NamedSeat, OpenClass};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeMap;
@@ -21,10 +21,10 @@ pub const MOST_LATE_SCHOOL_DAYS: usize = 40;
 /// older one is not missed.
 const DAMAGED_DAYS: u64 = 30;
 
-/// Returns what is missing on `today`: quarantined devices, damaged files, seats without a
-/// hand-in, seats whose newest hand-in is `school_days` school days old, and devices with an
-/// older class pack. A seat that is on paper counts as reporting, and before the first class
-/// pack nobody is waited for.
+/// Returns what is missing on `today`: quarantined devices, damaged files, seats whose newest
+/// hand-in is `school_days` school days old, devices with a class pack of other content, and seats
+/// without a hand-in so many school days after the first class pack. A seat that is on paper counts
+/// as reporting, and before the first class pack nobody is waited for.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] for a number of days out of range.
@@ -51,15 +51,20 @@ pub fn who_has_not(
         );
         until.saturating_sub(from)
     };
-    let (mut never, mut late, mut old) = (Vec::new(), Vec::new(), Vec::new());
+    let (mut not_joined, mut late, mut old) = (Vec::new(), Vec::new(), Vec::new());
     let given_out = class.row.pack_version > 0;
+    let packs = desk.packs_made(&class.row.id)?;
     for seat in class.seats.iter().filter(|_| given_out) {
         let line = |what| line(Some(seat), what);
         let devices = heard.get(&seat.number).map_or(&[][..], Vec::as_slice);
         let Some(newest) = devices.first() else {
             let on_paper = reports.get(&seat.number);
-            if on_paper.is_none_or(|date| days_since(*date) >= school_days) {
-                never.push(line(LackingKind::NoHandIn));
+            let last = on_paper.map_or(packs.first_on, |date| packs.first_on.max(*date));
+            if days_since(last) >= school_days {
+                not_joined.push(NamedSeat {
+                    seat: seat.number,
+                    name: seat.name.clone(),
+                });
             }
             continue;
         };
@@ -73,7 +78,7 @@ pub fn who_has_not(
         for device in devices {
             // A device that fell silent while another one hands in is not used any more.
             let used = device.last_on == newest.last_on || days_since(device.last_on) < school_days;
-            if used && device.pack_version < class.row.pack_version {
+            if used && device.pack_version < packs.content_version {
                 old.push(line(LackingKind::OldPack {
                     version: device.pack_version,
                     newest: class.row.pack_version,
@@ -83,7 +88,6 @@ pub fn who_has_not(
             }
         }
     }
-    lacking.extend(never);
     lacking.extend(late);
     lacking.extend(old);
     Ok(WhoHasNot {
@@ -91,6 +95,7 @@ pub fn who_has_not(
         school_days,
         pack_version: class.row.pack_version,
         lacking,
+        not_joined,
     })
 }
 
@@ -129,15 +134,16 @@ fn quarantined(desk: &DeskStore, class: &OpenClass) -> Result<Vec<Lacking>, Desk
 /// What became of a file name.
 #[derive(Default)]
 struct FileStory {
-    /// Class and seat of the newest hand-in that was read under this name.
+    /// Class and seat of the newest hand-in that counts and was first read under this name.
     from: Option<(String, u32)>,
     /// The newest reading, if that was refused: its place among all, its date, and why.
     refused: Option<(usize, NaiveDate, Refusal)>,
 }
 
-/// Returns the damaged files of the last [`DAMAGED_DAYS`]. A whole file is not damaged. One that was once read under the same
-/// name is listed under its seat, unless that seat has handed in since. Another one may belong to
-/// any class of the desk.
+/// Returns the damaged files of the last [`DAMAGED_DAYS`]. A whole file is not damaged. One is
+/// listed under a seat if the seat's newest whole file had its name, and the seat has not handed in
+/// since: a copy of another's file, spoiled later, blames nobody. The others may belong to any class
+/// of the desk, and have one line.
 fn damaged(
     desk: &DeskStore,
     class: &OpenClass,
@@ -149,14 +155,23 @@ fn damaged(
     let mut stories: BTreeMap<String, FileStory> = BTreeMap::new();
     // The place of the newest file of each seat of the class that was newer than what was here.
     let mut news: BTreeMap<u32, usize> = BTreeMap::new();
+    // The name of the newest whole file of each seat of the class.
+    let mut whole: BTreeMap<u32, String> = BTreeMap::new();
     for (place, read) in desk.lines_of_files(since)?.into_iter().enumerate() {
         let verdict = serde_json::from_str(&read.verdict).map_err(faulty)?;
         let from = read.class.zip(read.seat);
-        if let (Verdict::New | Verdict::Updated, Some((id, seat))) = (&verdict, &from)
-            && *id == class.row.id
+        let counts = !matches!(verdict, Verdict::Refused { .. } | Verdict::Quarantined);
+        if let Some((_, seat)) = from
+            .as_ref()
+            .filter(|(id, _)| counts && *id == class.row.id)
         {
-            news.insert(*seat, place);
+            if matches!(verdict, Verdict::New | Verdict::Updated) {
+                news.insert(*seat, place);
+            }
+            whole.insert(*seat, read.file_name.clone());
         }
+        // The same content under a second name is a copy.
+        let from = from.filter(|_| counts && !matches!(verdict, Verdict::Known));
         let story = stories.entry(read.file_name).or_default();
         match verdict {
             Verdict::Refused { refusal } => story.refused = Some((place, read.read_on, refusal)),
@@ -167,29 +182,40 @@ fn damaged(
         }
     }
     let mut found = Vec::new();
+    let mut of_nobody: Option<(usize, usize, String, NaiveDate)> = None;
     for (file_name, story) in stories {
         let Some((place, read_on, refusal)) = story.refused else {
             continue;
         };
-        let seat = match &story.from {
-            None if is_damage(&refusal) => None,
-            Some((id, seat)) if *id == class.row.id && !is_of_others(&refusal) => {
-                if news.get(seat).is_some_and(|newer| *newer > place) {
-                    continue;
-                }
-                seat_of(class, *seat)
+        match &story.from {
+            Some((id, _)) if *id != class.row.id => {}
+            Some((_, seat)) if news.get(seat).is_some_and(|newer| *newer > place) => {}
+            Some((_, seat)) if !is_of_others(&refusal) && whole.get(seat) == Some(&file_name) => {
+                let what = LackingKind::Damaged {
+                    file_name,
+                    read_on,
+                    refusal,
+                };
+                found.push(line(seat_of(class, *seat), what));
             }
-            _ => continue,
-        };
-        found.push(line(
-            seat,
-            LackingKind::Damaged {
-                file_name,
-                read_on,
-                refusal,
-            },
-        ));
+            _ if is_damage(&refusal) => {
+                let files = of_nobody.as_ref().map_or(1, |(files, ..)| files + 1);
+                of_nobody = match of_nobody {
+                    Some((_, last, name, date)) if last > place => Some((files, last, name, date)),
+                    _ => Some((files, place, file_name, read_on)),
+                };
+            }
+            _ => {}
+        }
     }
+    found.extend(of_nobody.map(|(files, _, file_name, read_on)| {
+        let what = LackingKind::DamagedOfNobody {
+            files,
+            file_name,
+            read_on,
+        };
+        line(None, what)
+    }));
     Ok(found)
 }
 

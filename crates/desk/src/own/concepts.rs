@@ -9,7 +9,7 @@ use surefoot_catalogue::catalogue_file::{
     CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
 };
 use surefoot_catalogue::table::LineRefused;
-use surefoot_catalogue::{Language, missing_in};
+use surefoot_catalogue::{Language, missing_in, steers};
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
@@ -91,7 +91,7 @@ pub fn import_concepts(
     let own = class.own_concepts.len();
     let (taken, more) = concepts_of(picked, &Held { all: &all, own });
     let report = OwnFile {
-        file: file.chars().filter(|c| !c.is_control()).take(120).collect(),
+        file: file.chars().filter(|c| !steers(*c)).take(120).collect(),
         taken: taken
             .iter()
             .map(|one| OwnLineTaken {

@@ -56,7 +56,8 @@ impl Picture {
         let board = board_from(desk, class, reports, language, today)?;
         let talk = |day: TalkDay| {
             let minutes = USUAL_TALK_MINUTES;
-            talk_from(desk, class, reports, &board, language, minutes, day)
+            let date = day.date(&class.facts.year, board.today);
+            talk_from(desk, class, reports, &board, language, minutes, date)
         };
         let (talk, talk_after) = (talk(TalkDay::First)?, talk(TalkDay::Second)?);
         let (sure, unsure) = mismatches(class, reports, language);

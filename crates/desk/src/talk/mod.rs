@@ -9,6 +9,6 @@ pub use nameless::{
 };
 pub(crate) use plan::talk_from;
 pub use plan::{
-    MOST_TALK_MINUTES, TalkDay, USUAL_TALK_MINUTES, day_to_show, note_talk, talk, talk_on,
+    MOST_TALK_MINUTES, TalkDay, USUAL_TALK_MINUTES, day_to_show, note_talk, talk, talk_of, talk_on,
 };
 pub use views::*;

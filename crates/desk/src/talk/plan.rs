@@ -63,7 +63,7 @@ pub fn talk(
     today: NaiveDate,
     minutes: u32,
 ) -> Result<TalkView, DeskError> {
-    talk_on(desk, class, language, today, minutes, TalkDay::First)
+    talk_of(desk, class, language, today, today, minutes)
 }
 
 /// [`talk`] for one of the next two school days.
@@ -75,12 +75,44 @@ pub fn talk_on(
     minutes: u32,
     day: TalkDay,
 ) -> Result<TalkView, DeskError> {
+    let date = day.date(&class.facts.year, today);
+    read_talk(desk, class, language, today, minutes, date)
+}
+
+/// The talk plan of a day that comes, by what has been reported until `today`: of `from`, or of the
+/// next school day if that is none.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for more than [`MOST_TALK_MINUTES`] minutes, or a day before today.
+pub fn talk_of(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    from: NaiveDate,
+    minutes: u32,
+) -> Result<TalkView, DeskError> {
+    if from < today {
+        return Err(DeskError::invalid(Field::Dates, Rule::Range));
+    }
+    let date = day_to_show(&class.facts.year, from);
+    read_talk(desk, class, language, today, minutes, date)
+}
+
+fn read_talk(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    minutes: u32,
+    date: Option<NaiveDate>,
+) -> Result<TalkView, DeskError> {
     if minutes == 0 || minutes > MOST_TALK_MINUTES {
         return Err(DeskError::invalid(Field::Minutes, Rule::Range));
     }
     let reports = Reports::read(desk, class, today)?;
     let board = board_from(desk, class, &reports, language, today)?;
-    talk_from(desk, class, &reports, &board, language, minutes, day)
+    talk_from(desk, class, &reports, &board, language, minutes, date)
 }
 
 /// The talk plan from reports that are read already, and the board of the whole class from them.
@@ -91,12 +123,11 @@ pub(crate) fn talk_from(
     board: &Board,
     language: Language,
     minutes: u32,
-    day: TalkDay,
+    date: Option<NaiveDate>,
 ) -> Result<TalkView, DeskError> {
     let facts = &class.facts;
     let year = &facts.year;
     let today = board.today;
-    let date = day.date(year, today);
     let mut view = TalkView {
         class_title: class.row.title.clone(),
         date: date.unwrap_or(today),

@@ -72,12 +72,18 @@ impl Class {
         who_has_not(&self.desk.store, &class, school_days, date(on)).unwrap()
     }
 
+    /// The seats that never handed in.
+    fn not_joined(&self, on: &str) -> Vec<u32> {
+        let list = self.list(5, on).not_joined;
+        list.iter().map(|one| one.seat).collect()
+    }
+
     /// Seat and kind of each line.
     fn kinds(&self, on: &str) -> Vec<(Option<u32>, &'static str)> {
         let kind = |what: &LackingKind| match what {
             LackingKind::Quarantined { .. } => "quarantined",
             LackingKind::Damaged { .. } => "damaged",
-            LackingKind::NoHandIn => "no hand-in",
+            LackingKind::DamagedOfNobody { .. } => "of nobody",
             LackingKind::Late { .. } => "late",
             LackingKind::OldPack { .. } => "old pack",
         };
@@ -91,6 +97,7 @@ fn before_the_first_pack_nobody_is_waited_for() {
     let desk = Desk::with_seats(3);
     let list = who_has_not(&desk.store, &desk.open(), 5, date(FIRST)).unwrap();
     assert_eq!((list.pack_version, list.lacking.len()), (0, 0));
+    assert!(list.not_joined.is_empty());
     for days in [0, 41] {
         let refused = who_has_not(&desk.store, &desk.open(), days, date(FIRST));
         assert!(matches!(refused, Err(DeskError::Invalid { .. })));
@@ -102,10 +109,15 @@ fn a_seat_is_listed_once_its_newest_hand_in_is_old_enough() {
     let class = Class::new(3);
     let tablet = class.join(1, 1);
     class.hand_in(&tablet, "2026-09-04");
-    assert_eq!(
-        class.kinds("2026-09-04"),
-        [(Some(2), "no hand-in"), (Some(3), "no hand-in")]
-    );
+    // The pack is of Tuesday 1 September: from Wednesday to Tuesday are five school days.
+    for (on, seats) in [
+        (FIRST, &[][..]),
+        ("2026-09-08", &[]),
+        ("2026-09-09", &[2, 3]),
+    ] {
+        assert_eq!(class.not_joined(on), seats, "{on}");
+    }
+    assert_eq!(class.kinds("2026-09-09"), []);
     // Seat 3 works on paper.
     let typed = EntryMade {
         seat: 3,
@@ -117,7 +129,7 @@ fn a_seat_is_listed_once_its_newest_hand_in_is_old_enough() {
     let today = date("2026-09-10");
     let open = class.desk.open();
     make_entry(&class.desk.store, &open, date("2026-09-09"), &typed, today).unwrap();
-    assert_eq!(class.kinds("2026-09-11"), [(Some(2), "no hand-in")]);
+    assert_eq!(class.not_joined("2026-09-11"), [2]);
     // Friday 4 September: Monday to Friday of the next week are five school days, today is not
     // over.
     let late = |on: &str| {
@@ -181,7 +193,8 @@ fn a_device_with_an_older_pack_is_listed_until_it_hands_in_with_the_newest() {
         })
     };
     assert_eq!(old(&class), Some((1, 3, true)));
-    for (pack, expected) in [(second, Some((2, 3, false))), (third, None)] {
+    // The second and the third have the same content.
+    for (pack, expected) in [(second, None), (third, None)] {
         let joined = surefoot_student::joined(&tablet).unwrap();
         let bytes = pack.unwrap().bytes;
         let today = date("2026-09-04");
@@ -229,7 +242,7 @@ fn a_damaged_file_is_listed_by_the_seat_of_its_name_until_a_good_one_comes() {
     class.import("unknown.sfhandin", &broken, "2026-09-03");
     assert_eq!(
         class.kinds("2026-09-03"),
-        [(Some(1), "damaged"), (None, "damaged")]
+        [(Some(1), "damaged"), (None, "of nobody")]
     );
     let list = class.list(5, "2026-09-03").lacking;
     assert!(matches!(
@@ -239,7 +252,7 @@ fn a_damaged_file_is_listed_by_the_seat_of_its_name_until_a_good_one_comes() {
     ));
     // The same file, whole again; and a hand-in of the seat under another name.
     class.import("unknown.sfhandin", &good, "2026-09-04");
-    assert_eq!(class.kinds("2026-09-04"), [(Some(1), "damaged")]);
+    assert_eq!(class.kinds("2026-09-04"), [(None, "of nobody")]);
     class.import(
         "other.sfhandin",
         &Class::sealed(&one, "2026-09-04"),
@@ -250,7 +263,50 @@ fn a_damaged_file_is_listed_by_the_seat_of_its_name_until_a_good_one_comes() {
     class.import("late.sfhandin", &broken, "2026-09-07");
     let damaged = |on| {
         let kinds = class.kinds(on);
-        kinds.iter().filter(|(_, kind)| *kind == "damaged").count()
+        kinds
+            .iter()
+            .filter(|(_, kind)| *kind == "of nobody")
+            .count()
     };
     assert_eq!([damaged("2026-10-07"), damaged("2026-10-08")], [1, 0]);
+}
+
+#[test]
+fn a_copy_that_is_spoiled_later_blames_nobody_whatever_its_name() {
+    for name in ["A copy.sfhandin", "zz.sfhandin"] {
+        let class = Class::new(2);
+        let good = Class::sealed(&class.join(1, 1), "2026-09-02");
+        let mut files = [(name, &good), ("hand-in-1.sfhandin", &good)];
+        // The desk reads them in the order of their names.
+        files.sort_by_key(|(name, _)| *name);
+        for (name, bytes) in files {
+            class.import(name, bytes, "2026-09-02");
+        }
+        class.import(name, b"spoiled", "2026-09-03");
+        assert_eq!(class.kinds("2026-09-03"), [(None, "of nobody")], "{name}");
+    }
+    // A device that waits for a decision names a seat of its choice.
+    let class = Class::new(1);
+    class.hand_in(&class.join(1, 1), "2026-09-02");
+    let forged = Class::sealed(&class.join(1, 2), "2026-09-02");
+    class.import("forged.sfhandin", &forged, "2026-09-02");
+    class.import("forged.sfhandin", b"spoiled", "2026-09-03");
+    let kinds = class.kinds("2026-09-03");
+    assert_eq!(kinds, [(Some(1), "quarantined"), (None, "of nobody")]);
+}
+
+#[test]
+fn thousands_of_damaged_files_have_one_line() {
+    let class = Class::new(1);
+    for number in 0..200 {
+        class.import(&format!("{number:03}.sfhandin"), b"junk", FIRST);
+    }
+    let list = class.list(5, FIRST).lacking;
+    let [one] = list.as_slice() else {
+        panic!("{list:?}")
+    };
+    assert!(matches!(
+        &one.what,
+        LackingKind::DamagedOfNobody { files: 200, file_name, .. } if file_name == "199.sfhandin"
+    ));
 }

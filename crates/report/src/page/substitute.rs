@@ -15,11 +15,23 @@ pub struct NextReview {
     pub concepts: Vec<ConceptName>,
 }
 
+/// What the class uses, for the lines on what to do.
+#[derive(Debug, Clone, Copy)]
+pub struct Ways {
+    /// Whether the page has names.
+    pub names: bool,
+    /// Whether hand-ins travel through a class folder.
+    pub class_folder: bool,
+    /// Whether the desk has a lock, below which the day can be shown.
+    pub projector: bool,
+}
+
 /// The page for a substitute. `groups` are those that the teacher kept last.
 pub fn substitute_page(
     talk: &TalkView,
     groups: Option<&GroupsOfDay>,
     next: Option<&NextReview>,
+    ways: &Ways,
     locale: Locale,
 ) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
@@ -74,15 +86,24 @@ pub fn substitute_page(
     let texts = [
         "report-substitute-rate",
         "report-substitute-practise",
-        "report-substitute-hand-in",
+        if ways.class_folder {
+            "report-substitute-folder"
+        } else {
+            "report-substitute-hand-in"
+        },
         "report-substitute-pin",
         "report-substitute-none",
     ]
-    .iter()
+    .into_iter()
+    .chain(ways.projector.then_some("report-substitute-projector"))
     .map(|id| Ok(draft.w.get(id)?))
     .collect::<Drafted<_>>()?;
     draft.put(ReportPart::Lines { texts });
-    draft.caution("report-substitute-caution")?;
+    draft.caution(if ways.names {
+        "report-substitute-caution"
+    } else {
+        "report-substitute-caution-seats"
+    })?;
 
     if let Some(next) = next {
         let date = phrases::date(&draft.w, next.date)?;

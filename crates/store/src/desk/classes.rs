@@ -38,6 +38,19 @@ pub struct ClassRow {
     pub practice: PracticeRules,
 }
 
+/// What is noted of the class packs of a class.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PacksMade {
+    /// The stamp of year and rotation in the last pack.
+    pub days_stamp: String,
+    /// The version of the first pack that had them.
+    pub days_version: u32,
+    /// The version of the first pack with the content of the last one.
+    pub content_version: u32,
+    /// The date of the first pack that was made here; that of the class before.
+    pub first_on: NaiveDate,
+}
+
 impl DeskStore {
     /// Returns all classes by title.
     pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
@@ -137,8 +150,8 @@ impl DeskStore {
         let sealed = |column, content: &[u8]| key.seal(column, &[&class.id], content);
         self.connection.execute(
             "INSERT INTO class (id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays,
-               pack_version, pack_stamp, class_signs, saves_packs)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
+               pack_version, pack_stamp, class_signs, saves_packs, content_version)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?9)",
             params![
                 class.id,
                 class.title,
@@ -193,29 +206,46 @@ impl DeskStore {
     }
 
     /// Notes version and stamps of a class pack that was made.
+    /// `made_on` is the date on which this computer made it; `None` if another one did.
     pub fn put_pack(
         &self,
         class: &str,
         version: u32,
         stamp: &str,
         days_stamp: &str,
+        made_on: Option<NaiveDate>,
     ) -> Result<(), StoreError> {
         self.connection.execute(
             "UPDATE class SET pack_version = ?2, pack_stamp = ?3, days_stamp = ?4,
-               days_version = CASE WHEN days_stamp = ?4 THEN days_version ELSE ?2 END
+               content_version = CASE WHEN ?3 <> '' AND pack_stamp = ?3 THEN content_version ELSE ?2 END,
+               days_version = CASE WHEN days_stamp = ?4 THEN days_version ELSE ?2 END,
+               first_pack_on = coalesce(first_pack_on, ?5)
              WHERE id = ?1",
-            params![class, version, stamp, days_stamp],
+            params![
+                class,
+                version,
+                stamp,
+                days_stamp,
+                made_on.map(|date| date.to_string())
+            ],
         )?;
         Ok(())
     }
 
-    /// Returns the stamp of year and rotation in the last class pack, and the version of the
-    /// first pack that had them.
-    pub fn days_in_pack(&self, class: &str) -> Result<(String, u32), StoreError> {
+    /// Returns what is noted of the class packs of a class.
+    pub fn packs_made(&self, class: &str) -> Result<PacksMade, StoreError> {
         Ok(self.connection.query_row(
-            "SELECT days_stamp, days_version FROM class WHERE id = ?1",
+            "SELECT days_stamp, days_version, content_version, coalesce(first_pack_on, made_on)
+             FROM class WHERE id = ?1",
             [class],
-            |row| Ok((row.get(0)?, row.get(1)?)),
+            |row| {
+                Ok(PacksMade {
+                    days_stamp: row.get(0)?,
+                    days_version: row.get(1)?,
+                    content_version: row.get(2)?,
+                    first_on: date_at(row, 3)?,
+                })
+            },
         )?)
     }
 

@@ -205,10 +205,19 @@ impl DeskStore {
         .ok_or(StoreError::Missing(Thing::Import))
     }
 
-    /// Returns the newest import that can be undone and was not.
+    /// Removes an import that brought nothing, with its lines.
+    pub fn drop_import(&self, number: i64) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM import WHERE id = ?1", [number])?;
+        Ok(())
+    }
+
+    /// Returns the newest import that can be undone and was not. One whose files were all refused
+    /// has nothing to undo.
     pub fn last_import(&self) -> Result<Option<ImportRow>, StoreError> {
         let found = self.rows(
             "SELECT id, made_on, cancelled, undone FROM import WHERE undone = 0 AND transfer = 0
+               AND EXISTS (SELECT 1 FROM import_file f WHERE f.import = import.id AND f.kind <> 'refused')
              ORDER BY id DESC LIMIT 1",
             [],
             import_at,

@@ -26,7 +26,7 @@ mod warm_up;
 pub use assignments::AssignmentRow;
 pub use cells::DataKey;
 pub use changes::SeatHoldings;
-pub use classes::ClassRow;
+pub use classes::{ClassRow, PacksMade};
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow, LineOfFile, NewestHandIn};
 pub use kept_key::{KeptKey, LockRow};

@@ -27,6 +27,8 @@ CREATE TABLE class (
     weekdays TEXT NOT NULL,             -- ISO weekday digits, e.g. 12345
     pack_version INTEGER NOT NULL DEFAULT 0,
     pack_stamp TEXT NOT NULL DEFAULT '', -- of the content of that pack
+    content_version INTEGER NOT NULL DEFAULT 0, -- first pack with that content
+    first_pack_on TEXT,                 -- date of the first pack that was made here
     days_version INTEGER NOT NULL DEFAULT 0, -- first pack with the year and rotation of that pack
     days_stamp TEXT NOT NULL DEFAULT '', -- of its year and rotation
     saves_packs INTEGER NOT NULL DEFAULT 1, -- 0: another computer saves the packs

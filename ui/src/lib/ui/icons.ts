@@ -23,6 +23,7 @@ export const ICONS = {
   people:
     'M9 11a3.2 3.2 0 1 0-.01 0M3 20c0-4 2.7-6 6-6s6 2 6 6M16.5 11.5a2.6 2.6 0 1 0-.6-5M17.5 14.4c2.1.6 3.5 2.4 3.5 5.6',
   board: 'M4 5h16v14H4zM4 10h16M9.5 10v9',
+  lock: 'M6 11h12v9H6zM8.5 11V8a3.5 3.5 0 0 1 7 0v3M12 14.5v2.5',
   file: 'M6 3h8l4 4v14H6zM14 3v4h4',
   table: 'M4 6h16v12H4zM4 12h16M12 6v12',
   tools: 'M3 15h18v6H3zM7 15v3M11 15v2M15 15v3M19 15v2M6 12 12 3l6 9z',

@@ -107,6 +107,9 @@ test('a pass tells share and counts in words', () => {
     sayIn('en', 'board-pass-cell', { needs: 6, rated: 24, share: '25%' }),
   );
   expect(passWords({ needs: 6, rated: 24, last_on: '2026-11-02' })).toContain('Nov 2');
+  const unknown = passWords({ needs: 6, rated: 24, last_on: null }, false);
+  expect(unknown).toContain('6 of 24');
+  expect(unknown).not.toContain('%');
   expect(passWords({ needs: 0, rated: 0, last_on: null })).toBe(sayIn('en', 'board-no-report'));
 });
 

@@ -120,9 +120,12 @@ export function shade(needs: number, rated: number): number {
   return rated === 0 || needs === 0 ? 0 : Math.min(4, 1 + Math.floor((needs / rated) * 4));
 }
 
-export function passWords({ needs, rated, last_on }: PassCell): string {
+/** A pass in words; without a share as long as nobody knows how many can do it. */
+export function passWords({ needs, rated, last_on }: PassCell, shares = true): string {
   if (rated === 0) return say('board-no-report');
-  const words = say('board-pass-cell', { needs, rated, share: percent(needs / rated) });
+  const words = shares
+    ? say('board-pass-cell', { needs, rated, share: percent(needs / rated) })
+    : say('board-pass-count', { needs, rated });
   if (last_on === null) return words;
   return `${words}. ${say('board-pass-last', { date: date(last_on, 'short') })}`;
 }

@@ -1,4 +1,5 @@
 import { call, type ClassFolderState } from '../../lib/backend';
+import { follow } from '../../lib/job';
 import { deskLocked, inSample } from '../../lib/session.svelte';
 import { Newest } from '../../lib/requests';
 import { desk } from '../desk.svelte';
@@ -13,15 +14,40 @@ class ClassFolder {
   private readonly newest = new Newest();
 
   private take(next: ClassFolderState): void {
+    const waited = this.state?.packs_waiting ?? 0;
     this.state = next;
-    if (next.job) this.onjob?.(next.job.job);
+    if (next.job) {
+      this.onjob?.(next.job.job);
+      void this.followed(next.job.job);
+    }
+    // A pack was put, and its version is another one now.
+    if (next.packs_waiting < waited) void desk.follow();
   }
 
-  /** Names the folder, or stops using it. A failure is shown below the screen. */
-  async change(name: 'name_class_folder' | 'stop_class_folder'): Promise<void> {
+  /** Waits for the end of an import, and shows what it brought. */
+  private async followed(job: number): Promise<void> {
+    try {
+      await follow(
+        () => call('job', { job }),
+        () => undefined,
+      );
+    } catch {
+      // The Files screen says what became of an import.
+    }
+    await desk.follow();
+  }
+
+  /**
+   * Names the folder, stops using it, or uses it again. A failure is shown below the screen. Returns
+   * whether it worked.
+   */
+  async change(
+    name: 'name_class_folder' | 'stop_class_folder' | 'use_class_folder',
+  ): Promise<boolean> {
     const isNewest = this.newest.start();
     const next = await desk.ask(name, {});
     if (next && isNewest()) this.take(next);
+    return next !== undefined;
   }
 
   private async look(): Promise<void> {
@@ -46,3 +72,12 @@ class ClassFolder {
 }
 
 export const classFolder = new ClassFolder();
+
+/**
+ * How a new class pack reaches the devices: by the class folder, by another computer that saves the
+ * packs of this class, or by a file that the teacher gives out.
+ */
+export function packWay(): 'folder' | 'elsewhere' | 'file' {
+  if (desk.summary?.saves_packs === false) return 'elsewhere';
+  return classFolder.state?.folder == null ? 'file' : 'folder';
+}

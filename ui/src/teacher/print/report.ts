@@ -5,6 +5,8 @@ import { USUAL_MINUTES } from '../talk/talk';
 export type Chosen = Required<ReportValues> & {
   /** The one seat of a report that is otherwise for all. */
   only: number | null;
+  /** For which day a page is: today, the next school day, or that of `date`. */
+  day: 'today' | 'next' | 'other';
 };
 export type FieldKind = ReportField['kind'];
 
@@ -20,13 +22,14 @@ export function firstChoice(seat: number): Chosen {
     concept: '',
     seats: [],
     minutes: USUAL_MINUTES,
+    day: 'today',
+    date: '',
     concepts: [],
     level: 2,
     count: 10,
     with_key: true,
     with_names: true,
     seed: freshSeed(),
-    date: '',
     halves: true,
   };
 }
@@ -44,14 +47,14 @@ const VALUES: Record<FieldKind, (keyof ReportValues)[]> = {
   seat_or_all: [],
   group: ['concept', 'seats'],
   minutes: ['minutes'],
+  // Today, unless another day is chosen.
+  day: [],
   concepts: ['concepts'],
   level: ['level'],
   count: ['count'],
   key: ['with_key'],
   names: ['with_names'],
   numbers: ['seed'],
-  // Today or the next school day, unless one is chosen.
-  day: [],
   halves: ['halves'],
   paper: [],
   space: [],
@@ -62,12 +65,21 @@ export function asks(report: ReportInfo, kind: FieldKind): boolean {
 }
 
 /** The chosen values that this report asks for. */
-export function valuesFor(report: ReportInfo, chosen: Chosen): ReportValues {
+export function valuesFor(report: ReportInfo, chosen: Chosen, today: string): ReportValues {
   const names = report.fields.flatMap((field) => VALUES[field.kind]);
   const values: ReportValues = Object.fromEntries(names.map((name) => [name, chosen[name]]));
   if (asks(report, 'seat_or_all') && chosen.only !== null) values.seat = chosen.only;
-  if (asks(report, 'day') && chosen.date !== '') values.date = chosen.date;
+  if (asks(report, 'day') && chosen.day !== 'today') {
+    // The page of a day without school is for the school day after it.
+    const date = chosen.day === 'next' ? dayAfter(today) : chosen.date;
+    if (date !== '') values.date = date;
+  }
   return values;
+}
+
+function dayAfter(date: string): string {
+  const [year = 0, month = 1, day = 1] = date.split('-').map(Number);
+  return new Date(Date.UTC(year, month - 1, day + 1)).toISOString().slice(0, 10);
 }
 
 export function mostOfEach(report: ReportInfo): number | null {
