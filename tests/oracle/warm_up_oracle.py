@@ -60,7 +60,7 @@ def printed(desk, folder, date, paper, language, *more):
     out = os.path.join(folder, "warm-up.pdf")
     run(
         SUREFOOT, "report", "--desk", desk, "--today", str(TODAY), "--of", "warm-up",
-        "--date", str(date), "--paper", paper, "--language", language, "--out", out, *more,
+        "--date", str(date), "--paper", paper, "--lang", language, "--out", out, *more,
     )
     info = run("pdfinfo", out)
     check(f"{date} {language}: tagged", re.search(r"^Tagged:\s+yes", info, re.M))

@@ -81,10 +81,12 @@ impl StudentDoor {
     /// class.
     pub fn pack_for_code(&self, code: FolderCode) -> Result<PackFound, CallError> {
         let at = lock(&self.picked_folder).clone();
-        let at = at.ok_or(CallError::NotFound {
-            what: Thing::Pack,
-        })?;
-        for bytes in self.newest_packs(&at).map_err(CallError::from)? {
+        let at = at.ok_or(CallError::NotFound { what: Thing::Pack })?;
+        // With a folder that cannot be used now, the pack is chosen again.
+        let found = self
+            .newest_packs(&at)
+            .map_err(|_| CallError::NotFound { what: Thing::Pack })?;
+        for bytes in found {
             let pack = surefoot_student::read_first_pack(bytes.as_slice())?;
             match surefoot_student::check_seat_code(&pack, &code.seat_code) {
                 Ok(_) => {

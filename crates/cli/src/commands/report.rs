@@ -34,9 +34,6 @@ pub struct Args {
     /// The minutes of the talk; 4 if left out.
     #[arg(long)]
     minutes: Option<u32>,
-    /// The school day of a substitute's page; today or the next one if left out.
-    #[arg(long)]
-    day: Option<NaiveDate>,
     /// The concepts of a sheet, separated by commas.
     #[arg(long, value_delimiter = ',')]
     concepts: Option<Vec<String>>,
@@ -55,7 +52,7 @@ pub struct Args {
     /// Join slips without the names of the roster.
     #[arg(long)]
     no_names: bool,
-    /// The school day of a warm-up or a class chart; today or the next one if left out.
+    /// The school day of a warm-up, a class chart or a substitute's page; today or the next one if left out.
     #[arg(long)]
     date: Option<NaiveDate>,
     /// A warm-up as whole sheets.
@@ -92,7 +89,6 @@ pub fn run(args: &Args) -> CommandResult {
         concept: args.concept.clone(),
         seats: args.seats.clone(),
         minutes: args.minutes.or(asks_minutes.then_some(USUAL_MINUTES)),
-        date: args.day,
         concepts: args.concepts.clone(),
         level: args.level.map(Level::try_from).transpose()?,
         count: args.count,

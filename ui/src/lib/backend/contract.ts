@@ -728,6 +728,10 @@ first_day: string,
  */
 last_day: string, 
 /**
+ * The days of the year without school that would have lessons otherwise.
+ */
+closures: Array<string>, 
+/**
  * Whose devices know these days.
  */
 known: DaysKnown, };
@@ -736,6 +740,10 @@ export type ClassFolderState = {
  * Its path or name; `None` without a class folder.
  */
 folder: string | null, 
+/**
+ * The path of the one that the person stopped using since the program started.
+ */
+stopped: string | null, 
 /**
  * Whether this device can use one.
  */
@@ -2029,9 +2037,15 @@ student: string,
  * The concepts, at most three.
  */
 concepts: Array<string>, };
+export type FolderCode = { 
+/**
+ * The typed code.
+ */
+seat_code: string, };
 export type FolderShown = { 
 /**
- * The newest pack of each class, by title.
+ * The newest pack of each class, two at most. With several, [`StudentDoor::pack_for_code`] finds
+ * the right one.
  */
 packs: Array<PackOffer>, 
 /**
@@ -2824,7 +2838,19 @@ read_on: string,
 /**
  * Why it was refused.
  */
-refusal: Refusal, } | { "kind": "no_hand_in" } | { "kind": "late", 
+refusal: Refusal, } | { "kind": "damaged_of_nobody", 
+/**
+ * How many files.
+ */
+files: number, 
+/**
+ * The name of the last of them.
+ */
+file_name: string, 
+/**
+ * The date of the import that refused it.
+ */
+read_on: string, } | { "kind": "late", 
 /**
  * The date of the newest one.
  */
@@ -3800,6 +3826,15 @@ text: string,
  */
 day_first: boolean | null, };
 export type PacingTrouble = "no_such_concept" | "not_in_rotation" | "no_date" | "outside_year" | "twice";
+export type PackFound = { 
+/**
+ * The pack.
+ */
+offer: PackOffer, 
+/**
+ * The students of this device who have that seat already.
+ */
+joined: Array<Profile>, };
 export type PackOffer = { 
 /**
  * Its number in [`Join`].
@@ -4355,11 +4390,11 @@ share: number,
  * Whether it holds numbers, which are centred.
  */
 figures: boolean, };
-export type ReportField = { "kind": "seat" } | { "kind": "seat_or_all" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
+export type ReportField = { "kind": "seat" } | { "kind": "seat_or_all" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "day" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
 /**
  * The most.
  */
-most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" } | { "kind": "day" } | { "kind": "halves" };
+most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" } | { "kind": "halves" };
 export type ReportInfo = { 
 /**
  * Its name in `print` and `preview`.
@@ -4471,13 +4506,17 @@ seat?: number,
  */
 concept?: string, 
 /**
- * For [`ReportField::Group`]: the seats.
+ * For [`ReportField::Group`] and [`ReportField::SeatOrAll`]: the seats.
  */
 seats?: Array<number>, 
 /**
  * For [`ReportField::Minutes`].
  */
 minutes?: number, 
+/**
+ * For [`ReportField::Day`].
+ */
+date?: string, 
 /**
  * For [`ReportField::Concepts`].
  */
@@ -4502,10 +4541,6 @@ with_names?: boolean,
  * For [`ReportField::Numbers`].
  */
 seed?: number, 
-/**
- * For [`ReportField::Day`].
- */
-date?: string, 
 /**
  * For [`ReportField::Halves`].
  */
@@ -5087,9 +5122,13 @@ export type ShownFolder = {
  */
 offered: boolean, 
 /**
- * Its path or name on this device; `None` until it is shown.
+ * Its path or name on this device; `None` until it is chosen.
  */
 folder: string | null, 
+/**
+ * The path or name of the one that this student stopped using.
+ */
+stopped: string | null, 
 /**
  * The date on which the device last reached it.
  */
@@ -6134,7 +6173,11 @@ pack_version: number,
 /**
  * A line for each thing that is missing: what waits for the teacher first.
  */
-lacking: Array<Lacking>, };
+lacking: Array<Lacking>, 
+/**
+ * Seats that never handed in, since the first class pack or so long that it is late.
+ */
+not_joined: Array<NamedSeat>, };
 export type WhoHasNotAsked = { 
 /**
  * The class.
@@ -6269,9 +6312,11 @@ export interface StudentCalls {
   print_practice: { args: StudentPrint; out: FileMade };
   print_path: { args: PathPrint; out: FileMade };
   pick_shown_folder: { args: Nothing; out: FolderShown | null };
+  pack_for_code: { args: FolderCode; out: PackFound };
   shown_folder: { args: StudentId; out: ShownFolder };
   show_folder: { args: StudentId; out: ShownFolder };
   stop_shown_folder: { args: StudentId; out: ShownFolder };
+  use_shown_folder: { args: StudentId; out: ShownFolder };
   visit_folders: { args: VisitAsked; out: Visited };
 }
 export interface DeskCalls {
@@ -6312,6 +6357,7 @@ export interface DeskCalls {
   class_folder: { args: Nothing; out: ClassFolderState };
   name_class_folder: { args: Nothing; out: ClassFolderState };
   stop_class_folder: { args: Nothing; out: ClassFolderState };
+  use_class_folder: { args: Nothing; out: ClassFolderState };
   export_class: { args: ClassKeyAsked; out: FileMade };
   set_saves_packs: { args: SavesPacks; out: ClassSetup };
   pick_class_key: { args: Nothing; out: PickedSealed | null };
