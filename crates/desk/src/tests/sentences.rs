@@ -2,10 +2,10 @@
 
 use super::{Desk, date, device_of, new_class};
 use crate::{
-    Board, BoardRow, Certainty, ClassNow, Comparison, Heads, Knowledge, MOST_SENTENCES, Sentence,
-    SentenceAction, SentenceKind, TalkDay, TalkView, USUAL_LATE_SCHOOL_DAYS, USUAL_TALK_MINUTES,
-    board, class_now, comparison, concept_reports, concept_to_show, set_closures, set_taught_from,
-    talk, talk_on, who_has_not,
+    Board, BoardRow, Certainty, ClassNow, Comparison, Heads, Knowledge, MOST_SENTENCES, OpenClass,
+    Sentence, SentenceAction, SentenceKind, TalkDay, TalkView, USUAL_LATE_SCHOOL_DAYS,
+    USUAL_TALK_MINUTES, board, class_now, comparison, concept_reports, concept_to_show,
+    set_closures, set_taught_from, talk, talk_on, who_has_not,
 };
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -93,8 +93,8 @@ fn said<V>(at: u32, value: V) -> Option<Said<V>> {
 }
 
 /// Fills the class with reports.
-fn live(desk: &Desk, dice: &mut Dice, habits: &Habits) {
-    let facts = desk.open().facts;
+fn live(desk: &Desk, class: &OpenClass, dice: &mut Dice, habits: &Habits) {
+    let facts = &class.facts;
     let hard: BTreeMap<&str, f64> = (facts.by_strand().into_iter())
         .map(|concept| (concept, 3.0 * dice.unit() - 1.5))
         .collect();
@@ -208,14 +208,16 @@ fn is_rounded(count: u32, share: f64, of: u32) -> bool {
 
 /// The screens of a class. Each reads and estimates the class itself.
 struct Screens {
+    /// Opened once, because the keys of a class are derived slowly.
+    class: OpenClass,
     board: Board,
     talks: [TalkView; 2],
     comparison: Comparison,
 }
 
 impl Screens {
-    fn of(desk: &Desk, today: NaiveDate) -> Self {
-        let (store, class, language) = (&desk.store, desk.open(), Language::first());
+    fn of(desk: &Desk, class: OpenClass, today: NaiveDate) -> Self {
+        let (store, language) = (&desk.store, Language::first());
         let minutes = USUAL_TALK_MINUTES;
         Self {
             board: board(store, &class, &[], language, today).unwrap(),
@@ -224,14 +226,14 @@ impl Screens {
                 talk_on(store, &class, language, today, minutes, TalkDay::Second).unwrap(),
             ],
             comparison: comparison(store, &class, language, today).unwrap(),
+            class,
         }
     }
 }
 
 /// Compares the sentences with the screens.
-fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
-    let class = desk.open();
-    let screens = Screens::of(desk, today);
+fn agrees(desk: &Desk, screens: &Screens, today: NaiveDate, found: &ClassNow) {
+    let class = &screens.class;
     let shown = &screens.board;
     assert_eq!(found.seats_reporting, shown.seats_reporting);
     assert_eq!(
@@ -242,7 +244,7 @@ fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
             _ => Knowledge::Order,
         }
     );
-    let missing = who_has_not(&desk.store, &class, USUAL_LATE_SCHOOL_DAYS, today).unwrap();
+    let missing = who_has_not(&desk.store, class, USUAL_LATE_SCHOOL_DAYS, today).unwrap();
     assert_eq!(found.lacking, missing.lacking.len());
     assert!(found.sentences.len() <= MOST_SENTENCES);
     let order: Vec<usize> = (found.sentences.iter())
@@ -261,7 +263,7 @@ fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
             let mut rows = shown.rows.iter();
             rows.find(|row| row.concept == *concept).unwrap()
         });
-        agrees_one(desk, &screens, sentence, row, today);
+        agrees_one(desk, screens, sentence, row, today);
         let weak = matches!(sentence.says, SentenceKind::Weak { .. });
         if let Some(row) = row.filter(|_| place(&sentence.says).0 <= 2) {
             let new = of_class.insert(&row.concept.id);
@@ -272,7 +274,7 @@ fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
         }
     }
     assert!(ranks.is_sorted());
-    days_agree(desk, &screens, found);
+    days_agree(screens, found);
 }
 
 fn agrees_one(
@@ -282,7 +284,7 @@ fn agrees_one(
     row: Option<&BoardRow>,
     today: NaiveDate,
 ) {
-    let (class, language) = (desk.open(), Language::first());
+    let (class, language) = (&screens.class, Language::first());
     let own = || row.unwrap().concept.id.as_str();
     let shown = &screens.board;
     let estimated = shown.level_known;
@@ -350,7 +352,7 @@ fn agrees_one(
             assert_eq!(*told, estimated);
             assert!(students.len() >= 2 && students.len() * 2 <= shown.seats_reporting);
             assert_ne!(row.unwrap().phase, Phase::Preview);
-            let page = concept_reports(&desk.store, &class, own(), language, today).unwrap();
+            let page = concept_reports(&desk.store, class, own(), language, today).unwrap();
             let named: BTreeSet<u32> = students.iter().map(|student| student.seat).collect();
             assert_eq!(named.len(), students.len());
             for student in &page.students {
@@ -385,8 +387,8 @@ fn agrees_one(
     }
 }
 
-fn days_agree(desk: &Desk, screens: &Screens, found: &ClassNow) {
-    let class = desk.open();
+fn days_agree(screens: &Screens, found: &ClassNow) {
+    let class = &screens.class;
     let (year, rotation) = (&class.facts.year, &class.facts.rotation);
     for (plan, view) in found.days.iter().zip(&screens.talks) {
         let concepts: Vec<&str> = (plan.concepts.iter())
@@ -423,9 +425,12 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
         let habits = Habits::drawn(&mut dice);
         let salt = u8::try_from(2 + nth % CLASSES_A_STORE).unwrap();
         desk.class = new_class(&desk.store, "Simulated", habits.seats, 4 * salt);
-        live(&desk, &mut dice, &habits);
-        let found = now(&desk, habits.today);
-        agrees(&desk, habits.today, &found);
+        let class = desk.open();
+        live(&desk, &class, &mut dice, &habits);
+        let (store, today) = (&desk.store, habits.today);
+        let found = class_now(store, &class, Language::first(), today).unwrap();
+        let screens = Screens::of(&desk, class, today);
+        agrees(&desk, &screens, today, &found);
         *knowledge
             .entry(format!("{:?}", found.knowledge))
             .or_default() += 1;
