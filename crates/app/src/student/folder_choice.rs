@@ -68,6 +68,10 @@ impl StudentDoor {
         at: PathBuf,
     ) -> Result<(), CallError> {
         let others = self.others_of(student, class)?;
+        // What was amiss with it may be mended: it is looked at anew.
+        lock(&self.folders)
+            .states
+            .remove(&(class.clone(), at.clone()));
         self.change_note(|note| {
             let earlier = note.folder_of(student, class).map(|of| of.folder.clone());
             // Nothing of the student is in another folder.

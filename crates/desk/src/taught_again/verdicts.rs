@@ -12,6 +12,7 @@ use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::{CountedReports, GroupMember, Taken};
 use chrono::{Days, NaiveDate};
+use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
@@ -204,7 +205,7 @@ impl Compared<'_> {
         let Some(concept) = at(&row.concept) else {
             return Ok(Err(NoEffect::NoAnswers));
         };
-        if !self.before.contains_key(&row.date) {
+        if let Entry::Vacant(place) = self.before.entry(row.date) {
             let pass = reports.passes.on(row.date);
             let day_before = row.date.pred_opt().unwrap_or(row.date);
             let to = |date: NaiveDate| (NaiveDate::MIN, date);
@@ -217,8 +218,7 @@ impl Compared<'_> {
                     group_records: true,
                 },
             )?;
-            self.before
-                .insert(row.date, class_estimate(&evidence, pass));
+            place.insert(class_estimate(&evidence, pass));
         }
         let Some(before) = self.before.get(&row.date) else {
             return Ok(Err(NoEffect::NoAnswers));

@@ -13,7 +13,10 @@ export interface SentenceWords {
 export function sentenceWords({ says, concept, certainty }: Sentence): SentenceWords {
   const [main, ...why] = parts(says, concept?.title ?? '', certainty);
   // "Is weak" and "is likely weak" say it already.
-  const told = says.kind === 'weak' && (certainty === 'clear' || certainty === 'probable');
+  const told =
+    says.kind === 'weak' &&
+    says.heads !== null &&
+    (certainty === 'clear' || certainty === 'probable');
   const how = told ? [] : [say(`now-certain-${kebab(certainty)}`)];
   return { main: main ?? '', rest: [...why, ...how] };
 }

@@ -123,10 +123,16 @@ fn the_rights_of_folders_that_nobody_uses_are_given_back() {
         used(&s.tablet),
         [other.path().to_owned(), here.clone()].into()
     );
+    // A stopped one keeps its right until another is chosen, because it can be used again.
     s.tablet.app.student.stop_shown_folder(student()).unwrap();
-    assert_eq!(used(&s.tablet), [here].into());
     s.tablet.app.desk.stop_class_folder(Nothing {}).unwrap();
-    assert!(used(&s.tablet).is_empty());
+    assert_eq!(
+        used(&s.tablet),
+        [other.path().to_owned(), here.clone()].into()
+    );
+    s.tablet.hands.will_pick(&here);
+    s.tablet.app.student.show_folder(student()).unwrap();
+    assert_eq!(used(&s.tablet), [here].into());
     s.desk.app.device.remove_everything(Nothing {}).unwrap();
     assert!(used(&s.desk).is_empty());
 }
