@@ -168,6 +168,11 @@ class Desk {
     return this.attempt(() => call(name, args));
   }
 
+  /** Read in an effect: the effect runs again after `follow`, if the call shows what was reported. */
+  private newsFor(name: CallName): number {
+    return FOLLOWING.has(name) ? this.news : 0;
+  }
+
   /**
    * Makes a call for an effect. Uses the answer unless the effect has run again or ended
    * meanwhile. If the desk is locked, makes it again once it is open. The effect runs again after
@@ -178,7 +183,7 @@ class Desk {
     args: Calls[N]['args'],
     use: (found: Calls[N]['out'] | undefined) => void,
   ): () => void {
-    if (FOLLOWING.has(name)) void this.news;
+    void this.newsFor(name);
     let over = false;
     const load = async (): Promise<void> => {
       const found = await this.ask(name, args);

@@ -120,11 +120,9 @@ impl DeskDoor {
         let world = self.context.world();
         self.with_desk(|desk| {
             let mut removed = lock(&self.removed);
-            let rows = removed
-                .rows(world, id.number)
-                .ok_or_else(|| CallError::NotFound {
-                    what: Thing::Removed,
-                })?;
+            let rows = removed.rows(world, id.number).ok_or(CallError::NotFound {
+                what: Thing::Removed,
+            })?;
             surefoot_desk::restore(desk, rows)?;
             removed.discard(id.number);
             drop(removed);

@@ -1,9 +1,41 @@
 //! The verdict on a concept that was taught again.
 
 use super::super::stats::{count, logistic, student_quantile};
-use super::Effect;
 use super::change::Change;
 use super::regression::Comparison;
+
+/// What came of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Effect {
+    /// How much more those taught rose than expected, on the logit of success.
+    pub logit: f64,
+    /// Its standard deviation.
+    pub sd: f64,
+    /// Degrees of freedom: concepts compared with, less the numbers fitted to them.
+    pub freedom: usize,
+    /// Low end of the likely range (80%).
+    pub low: f64,
+    /// High end of the likely range (80%).
+    pub high: f64,
+    /// What is said of it.
+    pub verdict: HelpVerdict,
+    /// Answers of those taught since then: results and practice.
+    pub answers: u32,
+    /// Right ones among them.
+    pub right: u32,
+    /// How many would be right by the estimate of the day of teaching.
+    pub foretold: f64,
+    /// How many would be right if those taught had moved as the others did.
+    pub expected: f64,
+    /// The same at the low and the high end of the likely range of the effect.
+    pub expected_low: f64,
+    /// See `expected_low`.
+    pub expected_high: f64,
+    /// How much the others rose in the same time, on the logit of success.
+    pub others_logit: f64,
+    /// Concepts compared with.
+    pub concepts: usize,
+}
 
 /// One-sided probability of "rose more" by chance.
 const SURE: f64 = 0.02;

@@ -12,18 +12,9 @@ mod regression;
 
 use super::class_estimate::ClassEstimate;
 use super::evidence::Evidence;
-pub use judge::{HelpVerdict, passes_to_tell};
+pub use judge::{Effect, HelpVerdict, passes_to_tell};
 use regression::Comparison;
 use std::collections::BTreeSet;
-
-/// Information of the answers of a concept, from which it is compared with.
-const LEAST_INFORMATION: f64 = 0.05;
-/// Fewest concepts to compare with.
-const FEWEST_CONCEPTS: usize = 6;
-/// Fewest concepts to compare with if the other students are looked at too.
-const FEWEST_CONCEPTS_WITH_OTHERS: usize = 10;
-/// Information of the answers of the other students, from which they are looked at.
-const LEAST_OTHERS: f64 = 1.0;
 
 /// What was taught again, and what it is compared with.
 #[derive(Debug, Clone, Copy)]
@@ -37,39 +28,6 @@ pub struct TaughtAgain<'t> {
     pub others: &'t BTreeSet<usize>,
     /// Further cells, by student and concept, that were taught again near that time.
     pub left_out: &'t BTreeSet<(usize, usize)>,
-}
-
-/// What came of it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Effect {
-    /// How much more those taught rose than expected, on the logit of success.
-    pub logit: f64,
-    /// Its standard deviation.
-    pub sd: f64,
-    /// Degrees of freedom: concepts compared with, less the numbers fitted to them.
-    pub freedom: usize,
-    /// Low end of the likely range (80%).
-    pub low: f64,
-    /// High end of the likely range (80%).
-    pub high: f64,
-    /// What is said of it.
-    pub verdict: HelpVerdict,
-    /// Answers of those taught since then: results and practice.
-    pub answers: u32,
-    /// Right ones among them.
-    pub right: u32,
-    /// How many would be right by the estimate of the day of teaching.
-    pub foretold: f64,
-    /// How many would be right if those taught had moved as the others did.
-    pub expected: f64,
-    /// The same at the low and the high end of the likely range of the effect.
-    pub expected_low: f64,
-    /// See `expected_low`.
-    pub expected_high: f64,
-    /// How much the others rose in the same time, on the logit of success.
-    pub others_logit: f64,
-    /// Concepts compared with.
-    pub concepts: usize,
 }
 
 /// Why nothing can be said.
@@ -101,7 +59,8 @@ pub fn taught_again(
     else {
         return Err(NoEffect::NoAnswers);
     };
-    let comparison = Comparison::of(own, &changes, taught).ok_or(NoEffect::FewOthers)?;
+    let comparison =
+        Comparison::of(own, &changes, taught.concept, taught.others).ok_or(NoEffect::FewOthers)?;
     Ok(judge::effect(own, &comparison))
 }
 

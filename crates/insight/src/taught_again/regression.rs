@@ -3,9 +3,16 @@
 
 use super::super::stats::count;
 use super::change::{Change, Changes};
-use super::{
-    FEWEST_CONCEPTS, FEWEST_CONCEPTS_WITH_OTHERS, LEAST_INFORMATION, LEAST_OTHERS, TaughtAgain,
-};
+use std::collections::BTreeSet;
+
+/// Information of the answers of a concept, from which it is compared with.
+const LEAST_INFORMATION: f64 = 0.05;
+/// Fewest concepts to compare with.
+const FEWEST_CONCEPTS: usize = 6;
+/// Fewest concepts to compare with if the other students are looked at too.
+const FEWEST_CONCEPTS_WITH_OTHERS: usize = 10;
+/// Information of the answers of the other students, from which they are looked at.
+const LEAST_OTHERS: f64 = 1.0;
 
 /// A concept that was not taught again.
 struct Point {
@@ -35,14 +42,18 @@ pub(super) struct Comparison {
 impl Comparison {
     /// Fits the other concepts. The rows are counted from the taught concept, so that the first
     /// coefficient is what is expected of it.
-    pub fn of(own: &Change, changes: &Changes, taught: &TaughtAgain<'_>) -> Option<Self> {
-        let rest = changes.others.get(taught.concept);
+    pub fn of(
+        own: &Change,
+        changes: &Changes,
+        taught: usize,
+        others: &BTreeSet<usize>,
+    ) -> Option<Self> {
+        let rest = changes.others.get(taught);
         let rest = rest.filter(|of| of.information >= LEAST_OTHERS);
         let points = |rest: Option<&Change>| -> Vec<Point> {
-            taught
-                .others
+            others
                 .iter()
-                .filter(|concept| **concept != taught.concept)
+                .filter(|concept| **concept != taught)
                 .filter_map(|concept| {
                     let of = changes.members.get(*concept)?;
                     let mut row = vec![1.0];

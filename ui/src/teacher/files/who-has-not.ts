@@ -13,7 +13,7 @@ const SHOWN_SIGNS = 40;
 
 /** A file name that somebody else chose, short enough not to fill a line. */
 export function shortName(file: string): string {
-  const signs = [...file];
+  const signs = Array.from(file);
   return signs.length > SHOWN_SIGNS ? `${signs.slice(0, SHOWN_SIGNS).join('')}…` : file;
 }
 
