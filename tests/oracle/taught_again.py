@@ -75,7 +75,7 @@ def trial(nth, seed, setting, size, whom, effects, by_chance=False):
     upto = UPTO[nth % len(UPTO)]
     make = lambda lift: simulate(np.random.default_rng(seed), size=size, lift=lift, **setting)[0]
     case = make(None)
-    [estimate] = answers("weakspots", [case | {"upto": upto}])
+    [estimate] = answers("class-estimate", [case | {"upto": upto}])
     concepts, known = chosen(case, estimate, upto)
     if by_chance:
         concepts = [int(c) for c in np.random.default_rng(seed).permutation(sorted(known))[:CHOSEN]]
@@ -245,7 +245,7 @@ def arithmetic():
                 kind: [[row[: upto + 1] for row in rows] for rows in case[kind]] for kind in ("ratings", "results")
             }
             only["practice"] = [p for p in case["practice"] if p[2] <= upto]
-            [estimate] = answers("weakspots", [only])
+            [estimate] = answers("class-estimate", [only])
             [found] = answers("taught-again", [case])
             for question, ours in zip(case["questions"], found, strict=True):
                 theirs = again(case, estimate["phat"], question)

@@ -1,14 +1,14 @@
 ## What was taught again, and whether it helped: on screens and on paper.
 taught-says-rose-more = Those taught again rose more than the rest.
 taught-says-probably-rose-more = Those taught again probably rose more than the rest.
-taught-says-cannot-tell = It cannot be told yet whether it helped.
+taught-says-cannot-tell = It cannot be told so far whether it helped.
 taught-says-no-sign = There is no sign that it helped much.
 taught-says-too-soon = It is too soon to tell whether it helped.
 taught-says-no-answers = Those taught have no results or practice since then.
 taught-says-few-others = Too few other concepts have results since then to compare with.
 taught-says-taught-once-more = It was taught once more soon after. What came of it stands there.
 taught-next = Look again on { $date }.
-taught-never = These few answers will not tell.
+taught-never = There are too few answers for that.
 taught-answers = { $answers ->
     [one] Since then, { $right } of { $answers } answer was right.
    *[other] Since then, { $right } of { $answers } answers were right.

@@ -134,16 +134,26 @@ impl StudentDoor {
                 noted = note.folder_of(student, earlier).map(|of| of.folder.clone());
             }
         })?;
-        self.forget_left(student)?;
+        // The new folder is noted before the old one goes: what no note names loses its right.
         match picked.or(noted) {
-            Some(at) => self.choose_folder(student, class, at),
-            None => Ok(()),
+            Some(at) => self.choose_folder(student, class, at)?,
+            None => self.change_note(|note| {
+                note.own.remove(student);
+            })?,
         }
+        self.forget_hand_in(student)
     }
 
-    /// Forgets what was left of a student who is removed from this device or gets another slip, and
-    /// the folder that the student chose.
+    /// Forgets what was left of a student who is removed from this device, and the folder that the
+    /// student chose.
     pub(crate) fn forget_left(&self, student: &str) -> Result<(), CallError> {
+        self.forget_hand_in(student)?;
+        self.change_note(|note| {
+            note.own.remove(student);
+        })
+    }
+
+    fn forget_hand_in(&self, student: &str) -> Result<(), CallError> {
         let mut shown = lock(&self.folders);
         shown.made.remove(student);
         shown.seen.remove(student);
@@ -151,7 +161,6 @@ impl StudentDoor {
         self.change_note(|note| {
             note.waiting_since.remove(student);
             note.left.remove(student);
-            note.own.remove(student);
         })
     }
 

@@ -9,7 +9,7 @@ use crate::{
 };
 use crate::{CopyClass, Import, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
-use crate::{NewTaughtAgain, TaughtFromWhere, note_taught_again};
+use crate::{NewTaughtAgain, TaughtFromWhere, drop_taught_again, note_taught_again};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exchange::Refusal;
@@ -359,6 +359,39 @@ fn what_was_removed_comes_back_as_it_was() {
         })
     ));
     assert_eq!(everything(&desk), before);
+}
+
+/// Else an entry or groups that the teacher changes within the ten minutes would cost the record.
+#[test]
+fn a_seat_comes_back_without_what_was_removed_meanwhile() {
+    let desk = Desk::with_seats(3);
+    let today = date("2026-11-02");
+    let concept = desk.concept(0);
+    desk.rate(3, "2026-10-26", &concept, 1);
+    let group = GroupChosen {
+        slot: 0,
+        concept: concept.clone(),
+        seats: vec![2, 3],
+        partners: Vec::new(),
+    };
+    keep_groups(&desk.store, &desk.open(), today, &[group]).unwrap();
+    let taught = NewTaughtAgain {
+        replaces: None,
+        date: today,
+        concept: concept.clone(),
+        came_from: TaughtFromWhere::Hand,
+        seats: vec![2, 3],
+        note: None,
+    };
+    note_taught_again(&desk.store, &desk.open(), &taught, today).unwrap();
+    let check_ins = desk.check_ins(&desk.class);
+    let seat = remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
+    let entry = desk.store.taught_again(&desk.class).unwrap()[0].id;
+    drop_taught_again(&desk.store, &desk.open(), entry).unwrap();
+    keep_groups(&desk.store, &desk.open(), today, &[]).unwrap();
+    restore(&desk.store, &seat).unwrap();
+    assert_eq!(desk.check_ins(&desk.class), check_ins);
+    assert!(desk.store.taught_again(&desk.class).unwrap().is_empty());
 }
 
 #[test]

@@ -49,11 +49,12 @@ impl Wanted<'_> {
             return self.own.get(place)?.item().ok();
         }
         let mut shown: Vec<Item> = Vec::new();
-        shown.extend(self.pass.checked_sub(1).and_then(|pass| self.made(pass, 0)));
+        let before = self.pass.checked_sub(1).map(|pass| Self { pass, ..*self });
+        shown.extend(before.and_then(|before| before.exercise(&WarmUpChoice::default())));
         let before = shown.len();
         let mut seed = 0;
         loop {
-            let item = self.made(self.pass, seed)?;
+            let item = self.made(seed)?;
             seed += 1;
             let again = shown
                 .iter()
@@ -69,21 +70,21 @@ impl Wanted<'_> {
         }
     }
 
-    /// The exercise of the nth seed of a pass.
-    fn made(&self, pass: usize, nth: u64) -> Option<Item> {
-        let seed = (self.first_seed(pass) + nth) % SEEDS;
+    /// The exercise of the nth seed of the pass.
+    fn made(&self, nth: u64) -> Option<Item> {
+        let seed = (self.first_seed() + nth) % SEEDS;
         generate(self.concept, self.level, seed).ok()
     }
 
-    /// The first seed of a pass. The class's id comes from its keys, so every computer of the class
+    /// The first seed of the pass. The class's id comes from its keys, so every computer of the class
     /// has the same.
-    fn first_seed(&self, pass: usize) -> u64 {
+    fn first_seed(&self) -> u64 {
         let mut digest = Sha256::new();
         for part in [self.class, self.concept] {
             digest.update((part.len() as u64).to_le_bytes());
             digest.update(part);
         }
-        digest.update((pass as u64).to_le_bytes());
+        digest.update((self.pass as u64).to_le_bytes());
         let bytes = digest.finalize();
         let number = bytes
             .iter()

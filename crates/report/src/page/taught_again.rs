@@ -58,7 +58,7 @@ pub fn taught_again_page(
                 entry.concept.title.clone(),
                 phrases::date(w, entry.date)?,
                 whom(&draft, entry, seat)?,
-                entry.note.clone().unwrap_or_default(),
+                note(entry, seat),
                 came_of_it(w, entry, seat)?,
             ])
         })
@@ -94,9 +94,24 @@ fn whom(draft: &Draft, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted<S
     Ok(who.join(", "))
 }
 
+/// Members from which a page of one student shows the numbers of all: from fewer, with those of the
+/// student, the others' could be worked out. Our choice, as in share-safe tables.
+const MANY: usize = 10;
+
+fn tells_numbers(entry: &TaughtAgainEntry, seat: Option<u32>) -> bool {
+    seat.is_none() || entry.members.len() == 1 || entry.members.len() >= MANY
+}
+
+/// The teacher's words. On a page of one student only where they are about nobody else.
+fn note(entry: &TaughtAgainEntry, seat: Option<u32>) -> String {
+    let note = entry.note.clone();
+    note.filter(|_| seat.is_none() || entry.members.len() == 1)
+        .unwrap_or_default()
+}
+
 fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted<String> {
     let mut sentences = vec![says(w, &entry.help)?];
-    if let Some(numbers) = entry.help.numbers {
+    if let Some(numbers) = entry.help.numbers.filter(|_| tells_numbers(entry, seat)) {
         sentences.push(w.say(
             "taught-answers",
             &[

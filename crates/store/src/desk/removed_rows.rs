@@ -41,6 +41,17 @@ struct RemovedTable {
     rows: Vec<Vec<Value>>,
 }
 
+/// Removes the places of a seat in something that is no longer there.
+const DANGLING: [&str; 3] = [
+    "DELETE FROM assignment_seat AS s WHERE class = ?1 AND NOT EXISTS
+       (SELECT 1 FROM assignment o WHERE o.class = s.class AND o.id = s.assignment)",
+    "DELETE FROM small_group_seat AS s WHERE class = ?1 AND NOT EXISTS
+       (SELECT 1 FROM small_group o WHERE o.class = s.class AND o.school_date = s.school_date
+          AND o.place = s.place)",
+    "DELETE FROM taught_again_seat AS s WHERE class = ?1 AND NOT EXISTS
+       (SELECT 1 FROM taught_again o WHERE o.id = s.entry)",
+];
+
 /// The table of imports. An import is removed together with its last file.
 const IMPORTS: &str = "import";
 
@@ -214,6 +225,10 @@ impl DeskStore {
                 for row in &table.rows {
                     insert.execute(params_from_iter(row))?;
                 }
+            }
+            // What the teacher removed or made anew meanwhile stays as it is.
+            for dangling in DANGLING {
+                self.connection.execute(dangling, [&removed.class])?;
             }
             for id in &removed.withdrawn {
                 self.connection.execute(

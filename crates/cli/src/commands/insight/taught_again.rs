@@ -4,6 +4,7 @@ use super::class::evidence_of;
 use super::instances::parse;
 use serde::Deserialize;
 use serde_json::{Value, json};
+use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_insight::class_estimate::class_estimate;
 use surefoot_insight::taught_again::{
@@ -39,9 +40,8 @@ pub fn answer(case: &Value) -> Result<Value, String> {
     let before = class_estimate(&evidence_of(case, 0..=asked.upto)?, asked.upto);
     let mut reports = BTreeMap::new();
     for question in &asked.questions {
-        if !reports.contains_key(&question.until) {
-            let since = evidence_of(case, asked.upto + 1..=question.until)?;
-            reports.insert(question.until, since);
+        if let Entry::Vacant(place) = reports.entry(question.until) {
+            place.insert(evidence_of(case, asked.upto + 1..=question.until)?);
         }
     }
     asked
