@@ -1,6 +1,6 @@
 //! The sentences of the first screen say what the other screens show.
 
-use super::{Desk, date, device_of, new_class};
+use super::{Desk, date, device_of};
 use crate::{
     Board, BoardRow, Certainty, ClassNow, Comparison, Heads, Knowledge, MOST_SENTENCES, OpenClass,
     Sentence, SentenceAction, SentenceKind, TalkDay, TalkView, USUAL_LATE_SCHOOL_DAYS,
@@ -13,12 +13,13 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::rotation::Phase;
 use surefoot_catalogue::{ConceptId, Language};
 use surefoot_record::{AnswerCount, CheckIn, Practice, Record, Said};
+use surefoot_store::{DeskStore, Durability};
 
 /// Simulated classes.
 const CLASSES: u64 = 1000;
 
-/// Classes that share a store, because a new store takes longer than a class.
-const CLASSES_A_STORE: u64 = 50;
+/// Seats of a simulated class at most.
+const MOST_SEATS: usize = 10;
 
 /// The limit of the sentences, written down once more.
 const ENOUGH: f64 = 0.7;
@@ -69,7 +70,7 @@ impl Habits {
     fn drawn(dice: &mut Dice) -> Self {
         let year: Vec<NaiveDate> = (date("2026-08-31").iter_days().take(240)).collect();
         Self {
-            seats: 1 + dice.below(10),
+            seats: 1 + dice.below(MOST_SEATS),
             today: year[dice.below(year.len())],
             days: [0, 3, 12, 25][dice.below(4)],
             reports: [0.3, 0.9][dice.below(2)],
@@ -90,6 +91,21 @@ fn said<V>(at: u32, value: V) -> Option<Said<V>> {
         at,
         value: Some(value),
     })
+}
+
+/// A copy of a desk. To derive the seat codes of a new class takes far longer.
+fn copy_of(desk: &Desk) -> Desk {
+    let folder = tempfile::tempdir().unwrap();
+    for file in std::fs::read_dir(desk.folder.path()).unwrap() {
+        let file = file.unwrap();
+        std::fs::copy(file.path(), folder.path().join(file.file_name())).unwrap();
+    }
+    let path = folder.path().join("desk.sqlite");
+    Desk {
+        store: DeskStore::open(&path, Durability::Relaxed).unwrap(),
+        class: desk.class.clone(),
+        folder,
+    }
 }
 
 /// Fills the class with reports.
@@ -208,7 +224,7 @@ fn is_rounded(count: u32, share: f64, of: u32) -> bool {
 
 /// The screens of a class. Each reads and estimates the class itself.
 struct Screens {
-    /// Opened once, because the keys of a class are derived slowly.
+    /// Opened once.
     class: OpenClass,
     board: Board,
     talks: [TalkView; 2],
@@ -417,14 +433,10 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
     let mut dice = Dice(18);
     let mut seen: BTreeMap<(&str, String), usize> = BTreeMap::new();
     let mut knowledge: BTreeMap<String, usize> = BTreeMap::new();
-    let mut desk = Desk::with_seats(1);
-    for nth in 0..CLASSES {
-        if nth % CLASSES_A_STORE == 0 {
-            desk = Desk::with_seats(1);
-        }
+    let empty: Vec<Desk> = (1..=MOST_SEATS).map(Desk::with_seats).collect();
+    for _ in 0..CLASSES {
         let habits = Habits::drawn(&mut dice);
-        let salt = u8::try_from(2 + nth % CLASSES_A_STORE).unwrap();
-        desk.class = new_class(&desk.store, "Simulated", habits.seats, 4 * salt);
+        let desk = copy_of(&empty[habits.seats - 1]);
         let class = desk.open();
         live(&desk, &class, &mut dice, &habits);
         let (store, today) = (&desk.store, habits.today);
