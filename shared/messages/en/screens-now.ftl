@@ -33,7 +33,7 @@ now-nothing-weak-why = { $count ->
    *[other] At least 7 in 10 students have each of the { $count } concepts that were taught and rated.
 }
 now-together = { $count } students could work on “{ $concept }” in a group.
-now-together-why = They seem to need it, and most of the class does not.
+now-together-why = They seem to need it, and most of those who reported do not.
 now-together-why-order = Each of them last chose Not yet or With help.
 now-sure-but-wrong = { $count ->
     [one] One student says sure and gets it wrong: “{ $concept }”.

@@ -33,7 +33,7 @@ now-nothing-weak-why = { $count ->
    *[other] Al menos 7 de cada 10 estudiantes dominan cada uno de los { $count } conceptos enseñados y valorados.
 }
 now-together = { $count } estudiantes podrían trabajar «{ $concept }» en un grupo.
-now-together-why = Parece que lo necesitan, y la mayor parte de la clase no.
+now-together-why = Parece que lo necesitan, y la mayor parte de quienes informaron no.
 now-together-why-order = Cada uno eligió por última vez Todavía no o Con ayuda.
 now-sure-but-wrong = { $count ->
     [one] Un estudiante dice que lo sabe y le sale mal: «{ $concept }».

@@ -242,8 +242,8 @@ fn nothing_weak(picture: &Picture) -> Vec<Sentence> {
 
 /// A group is for what a part of the class needs; what more than half need is for the whole class.
 fn together(picture: &Picture) -> Vec<Sentence> {
-    let most = picture.board.seats_reporting / 2;
-    let fit = |count: usize| count >= 2 && count <= most;
+    let reporting = picture.board.seats_reporting;
+    let fit = |count: usize| count >= 2 && 2 * count < reporting;
     let groups = (picture.joining.iter()).filter(|joining| fit(joining.students.len()));
     groups
         .map(|joining| {

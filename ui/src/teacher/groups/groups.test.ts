@@ -10,6 +10,7 @@ import {
   onConcept,
   started,
   wishFault,
+  withNext,
 } from './groups';
 
 const groups = [
@@ -106,4 +107,20 @@ test('a group goes on with those who need more and with who was absent', () => {
     { seat: 3, concept: 'b', has_it: true },
   ];
   expect(goOn(group, records)).toEqual({ slot: 1, concept: 'a', seats: [2, 3, 7], partners: [9] });
+});
+
+test('a second group of a concept joins the first, and nobody is in two at once', () => {
+  const member = (seat: number) => ({ seat, name: null, has_it: null });
+  const kept = {
+    slot: 0,
+    concept: { id: 'a', strand: 'x', title: 'A', i_can: '', has_exercises: true },
+    members: [member(3), member(4)],
+    partners: [],
+    missed: [member(2)],
+  };
+  const next = { slot: 0, concept: 'a', seats: [2, 4], partners: [] };
+  // The first group of the concept, the same group before a result was changed, and another.
+  expect(withNext(groups, kept, next)).toEqual([groups[1], groups[2], { ...next, seats: [1, 4] }]);
+  expect(withNext([], kept, next)).toEqual([next]);
+  expect(withNext(groups, kept, { ...next, slot: 1, seats: [] })).toContainEqual(groups[2]);
 });

@@ -57,6 +57,29 @@ export function goOn(group: KeptGroup, records: GroupRecord[]): GroupChosen {
 }
 
 /**
+ * The groups of the next day with what a group goes on with: one group of a concept in a time, and
+ * nobody in two groups at once.
+ */
+export function withNext(
+  before: GroupChosen[],
+  group: KeptGroup,
+  next: GroupChosen,
+): GroupChosen[] {
+  const isSame = (one: GroupChosen) => one.concept === next.concept && one.slot === next.slot;
+  const rest = before.filter((one) => !isSame(one));
+  const elsewhere = rest.filter((one) => one.slot === next.slot).flatMap((one) => one.seats);
+  const earlier = [...group.members, ...group.missed].map(({ seat }) => seat);
+  const others = before
+    .filter(isSame)
+    .flatMap((one) => one.seats)
+    .filter((seat) => !earlier.includes(seat));
+  const seats = [...new Set([...others, ...next.seats])]
+    .filter((seat) => !elsewhere.includes(seat))
+    .sort((a, b) => a - b);
+  return seats.length === 0 ? rest : [...rest, { ...next, seats }];
+}
+
+/**
  * Moves a seat from one group to another; null is no group. Removes groups left empty.
  */
 export function moved(
