@@ -1,11 +1,11 @@
 //! The one picture of the class that all sentences are made from: what the screens show.
 
+use crate::TaughtAgainEntry;
 use crate::board::{Board, BoardRow, Mismatch, board_from, mismatches};
 use crate::class::{NamedSeat, OpenClass};
 use crate::error::DeskError;
 use crate::estimate::Reports;
 use crate::groups::needed;
-use crate::TaughtAgainEntry;
 use crate::talk::{TalkDay, TalkView, USUAL_TALK_MINUTES, talk_from};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;

@@ -204,8 +204,7 @@ impl<'c> Compared<'c> {
         let facts = &self.class.facts;
         let days = NEWS_PASSES * facts.rotation.day_count();
         self.passes_over(row).is_some_and(|(_, until)| {
-            facts.year.school_days_before(self.today)
-                <= facts.year.school_days_before(until) + days
+            facts.year.school_days_before(self.today) <= facts.year.school_days_before(until) + days
         })
     }
 

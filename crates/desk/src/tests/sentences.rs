@@ -67,10 +67,9 @@ struct Habits {
     /// What was taught again: how many school days before the last of them, in which place of the
     /// review, and whether to every second student only.
     taught: Vec<(usize, usize, bool)>,
+    /// What teaching again adds to the logit of success.
+    lift: f64,
 }
-
-/// What teaching again adds to the logit of success.
-const LIFT: f64 = 2.5;
 
 impl Habits {
     fn drawn(dice: &mut Dice) -> Self {
@@ -87,6 +86,7 @@ impl Habits {
             taught: (0..[0, 1, 3][dice.below(3)])
                 .map(|_| (dice.below(45), dice.below(4), dice.hits(0.3)))
                 .collect(),
+            lift: [0.0, 2.5][dice.below(2)],
         }
     }
 }
@@ -141,7 +141,7 @@ fn live(desk: &Desk, class: &OpenClass, dice: &mut Dice, habits: &Habits) {
                     continue;
                 }
                 let lifted = taught.get(concept.as_str()).is_some_and(|on| on < day);
-                let lift = if lifted { LIFT } else { 0.0 };
+                let lift = if lifted { habits.lift } else { 0.0 };
                 let logit = habits.ability + own - hard[concept.as_str()] + lift;
                 let feels = (4.0 * sigma(logit + habits.boast + dice.unit() - 0.5)).floor();
                 let rating = [0, 1, 2, 3]

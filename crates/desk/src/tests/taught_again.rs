@@ -3,8 +3,8 @@
 use super::{Desk, date, device_of};
 use crate::{
     DeskError, Field, GroupChosen, HelpSays, HelpView, NewTaughtAgain, Rule, SentenceKind,
-    TaughtAgainLog, TaughtFromWhere, class_now, drop_taught_again, keep_group_wishes, keep_groups, note_taught_again,
-    record_group, set_taught_from, taught_again,
+    TaughtAgainLog, TaughtFromWhere, class_now, drop_taught_again, keep_group_wishes, keep_groups,
+    note_taught_again, record_group, set_taught_from, taught_again,
 };
 use crate::{GroupWishes, note_talk};
 use chrono::{Days, NaiveDate};
