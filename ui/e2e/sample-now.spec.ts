@@ -26,7 +26,7 @@ async function openDesk(page: Page): Promise<() => Promise<number>> {
 const ofKind = (now: ClassNow, kind: Sentence['says']['kind']) =>
   now.sentences.find(({ says }) => says.kind === kind);
 
-test('four questions are answered in two clicks at most', async ({ page, bridge, hook, hooks }) => {
+test('the questions of a teacher are answered in two clicks at most', async ({ page, bridge, hook, hooks }) => {
   const id = (await bridge.call('start', {})).classes[0]?.id ?? '';
   const now = await bridge.call('class_now', { class: id });
   expect(now.knowledge).toBe('level');
@@ -60,6 +60,22 @@ test('four questions are answered in two clicks at most', async ({ page, bridge,
     await expect(hook('now-names').locator('li')).toHaveCount(students.length);
     await hook(`now-group-${concept}`).click();
     await expect(hook('groups-sum')).toBeVisible();
+    expect(await clicks()).toBe(2);
+  });
+
+  await test.step('did it help', async () => {
+    const clicks = await openDesk(page);
+    const helped = ofKind(now, 'taught_again');
+    answers.push(`helped: 0 clicks: ${await sentence('taught-again')}`);
+    const { entries } = await bridge.call('taught_again', { class: id });
+    const entry = entries.find(({ concept }) => concept.id === helped?.concept?.id);
+    expect(helped?.says).toMatchObject({ help: entry?.help.says, since: entry?.date });
+    await hook('now-taught-again').getByTestId(`now-numbers-${entry?.concept.id}`).click();
+    await expect(hook(`taught-entry-${entry?.id}`)).toContainText(
+      messageIn('en', 'taught-says-rose-more'),
+    );
+    expect(await clicks()).toBe(1);
+    await hook(`taught-entry-${entry?.id}`).locator('summary').click();
     expect(await clicks()).toBe(2);
   });
 

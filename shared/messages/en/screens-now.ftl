@@ -35,6 +35,16 @@ now-nothing-weak-why = { $count ->
 now-together = { $count } students could work on “{ $concept }” in a group.
 now-together-why = They seem to need it, and most of those who reported do not.
 now-together-why-order = Each of them last chose Not yet or With help.
+now-taught-again = “{ $concept }”: { $help ->
+    [rose_more] those taught again rose more than the rest.
+    [probably_rose_more] those taught again probably rose more than the rest.
+    [no_sign] there is no sign that teaching it again helped much.
+   *[other] it cannot be told yet whether teaching it again helped.
+}
+now-taught-again-why = { $count ->
+    [one] One student was taught it again on { $date }.
+   *[other] { $count } students were taught it again on { $date }.
+}
 now-sure-but-wrong = { $count ->
     [one] One student says sure and gets it wrong: “{ $concept }”.
    *[other] { $count } students say sure and get it wrong: “{ $concept }”.

@@ -35,6 +35,16 @@ now-nothing-weak-why = { $count ->
 now-together = { $count } estudiantes podrían trabajar «{ $concept }» en un grupo.
 now-together-why = Parece que lo necesitan, y la mayor parte de quienes informaron no.
 now-together-why-order = Cada uno eligió por última vez Todavía no o Con ayuda.
+now-taught-again = «{ $concept }»: { $help ->
+    [rose_more] quienes lo vieron de nuevo subieron más que el resto.
+    [probably_rose_more] quienes lo vieron de nuevo quizá subieron más que el resto.
+    [no_sign] no hay señal de que ayudara mucho enseñarlo de nuevo.
+   *[other] aún no se puede decir si ayudó enseñarlo de nuevo.
+}
+now-taught-again-why = { $count ->
+    [one] Un estudiante lo vio de nuevo el { $date }.
+   *[other] { $count } estudiantes lo vieron de nuevo el { $date }.
+}
 now-sure-but-wrong = { $count ->
     [one] Un estudiante dice que lo sabe y le sale mal: «{ $concept }».
    *[other] { $count } estudiantes dicen que lo saben y les sale mal: «{ $concept }».

@@ -36,6 +36,7 @@ const FOLLOWING: ReadonlySet<CallName> = new Set([
   'board',
   'group_board',
   'class_day',
+  'class_now',
   'comparison',
   'concept_reports',
   'student_page',

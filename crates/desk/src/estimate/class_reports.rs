@@ -207,9 +207,19 @@ impl Reports {
         class: &OpenClass,
         today: NaiveDate,
     ) -> Result<Self, DeskError> {
+        let (counted, newest) = CountedReports::read(desk, class, today)?;
+        Self::of(class, counted, newest, today)
+    }
+
+    /// Estimates the class from reports that were read.
+    pub(crate) fn of(
+        class: &OpenClass,
+        counted: CountedReports,
+        newest: BTreeMap<u32, NaiveDate>,
+        today: NaiveDate,
+    ) -> Result<Self, DeskError> {
         let facts = &class.facts;
         let pass = facts.rotation.pass_on(&facts.year, today);
-        let (counted, newest) = CountedReports::read(desk, class, today)?;
         let evidence = counted.evidence(pass, &Taken::all())?;
         let CountedReports {
             concepts,

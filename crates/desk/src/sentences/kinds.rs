@@ -2,6 +2,7 @@
 
 use super::certainty::{Certainty, ENOUGH_SHARE, least, of_needs, of_strength, of_weakness};
 use super::picture::{Contradicted, Picture};
+use crate::HelpSays;
 use crate::board::BoardRow;
 use crate::class::NamedSeat;
 use crate::talk::TalkWay;
@@ -70,6 +71,17 @@ pub enum SentenceKind {
         /// yet or With help.
         estimated: bool,
     },
+    /// What came of it that the concept was taught again, as the screen of what was taught again says.
+    TaughtAgain {
+        /// What is said there; only what answers were compared for.
+        help: HelpSays,
+        /// School date of the teaching.
+        since: NaiveDate,
+        /// Students who were taught.
+        taught: usize,
+        /// The day to look again, if it cannot be told yet.
+        next_on: Option<NaiveDate>,
+    },
     /// These students feel sure of the concept and get it wrong.
     SureButWrong {
         /// The students, by seat.
@@ -116,6 +128,7 @@ pub(super) const KINDS: &[fn(&Picture) -> Vec<Sentence>] = &[
     sure_and_wrong,
     weak,
     together,
+    taught_again,
     sure_but_wrong,
     unsure_but_right,
 ];
@@ -267,6 +280,25 @@ fn together(picture: &Picture) -> Vec<Sentence> {
             sentence(says, &joining.concept, certainty, &actions)
         })
         .collect()
+}
+
+fn taught_again(picture: &Picture) -> Vec<Sentence> {
+    let made = picture.taught_again.as_ref().map(|entry| {
+        let says = SentenceKind::TaughtAgain {
+            help: entry.help.says,
+            since: entry.date,
+            taught: entry.members.len(),
+            next_on: (entry.help.next_on).filter(|_| entry.help.says == HelpSays::CannotTell),
+        };
+        // The verdict's own steps; its words say them.
+        let certainty = match entry.help.says {
+            HelpSays::RoseMore => Certainty::Clear,
+            HelpSays::ProbablyRoseMore | HelpSays::NoSign => Certainty::Probable,
+            _ => Certainty::Unsure,
+        };
+        sentence(says, &entry.concept, certainty, &[])
+    });
+    made.into_iter().collect()
 }
 
 fn sure_but_wrong(picture: &Picture) -> Vec<Sentence> {

@@ -5,8 +5,9 @@ use super::kinds::{KINDS, Sentence, SentenceKind};
 use super::picture::Picture;
 use crate::class::OpenClass;
 use crate::error::DeskError;
-use crate::estimate::Reports;
+use crate::estimate::{CountedReports, Reports};
 use crate::files::{USUAL_LATE_SCHOOL_DAYS, who_has_not};
+use crate::taught_again::newest_verdict;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -58,15 +59,17 @@ pub enum Knowledge {
     Level,
 }
 
-/// What the class needs now. The reports are read and estimated once.
+/// What the class needs now. The reports are read once, and what they say today is estimated once.
 pub fn class_now(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
 ) -> Result<ClassNow, DeskError> {
-    let reports = Reports::read(desk, class, today)?;
-    let picture = Picture::of(desk, class, &reports, language, today)?;
+    let (counted, newest) = CountedReports::read(desk, class, today)?;
+    let taught_again = newest_verdict(desk, class, &counted, language, today)?;
+    let reports = Reports::of(class, counted, newest, today)?;
+    let picture = Picture::of(desk, class, &reports, taught_again, language, today)?;
     let board = &picture.board;
     let with_device: BTreeSet<u32> = (desk.devices(&class.row.id)?.iter())
         .map(|device| device.seat)

@@ -1,5 +1,6 @@
 //! The one picture of the class that all sentences are made from: what the screens show.
 
+use crate::TaughtAgainEntry;
 use crate::board::{Board, BoardRow, Mismatch, board_from, mismatches};
 use crate::class::{NamedSeat, OpenClass};
 use crate::error::DeskError;
@@ -27,6 +28,8 @@ pub(super) struct Picture {
     pub unsure_but_right: Vec<Contradicted>,
     /// Who may join a group on a concept, weakest concept first.
     pub joining: Vec<Joining>,
+    /// What was taught again and has a verdict that is news.
+    pub taught_again: Option<TaughtAgainEntry>,
     /// Passes with ratings of three students or more, on the concept that has most of them.
     pub passes_rated: usize,
 }
@@ -50,6 +53,7 @@ impl Picture {
         desk: &DeskStore,
         class: &OpenClass,
         reports: &Reports,
+        taught_again: Option<TaughtAgainEntry>,
         language: Language,
         today: NaiveDate,
     ) -> Result<Self, DeskError> {
@@ -73,6 +77,7 @@ impl Picture {
             sure_but_wrong: by_concept(sure),
             unsure_but_right: by_concept(unsure),
             joining,
+            taught_again,
             passes_rated: passes.max().unwrap_or(0),
             board,
         })

@@ -6,5 +6,6 @@ mod views;
 
 pub(crate) use entries::note_group;
 pub use entries::{drop_taught_again, note_taught_again};
+pub(crate) use verdicts::newest_verdict;
 pub use verdicts::taught_again;
 pub use views::*;

@@ -26,6 +26,12 @@ use surefoot_store::desk::TaughtAgainRow;
 /// A verdict is made after each of so many passes, and then stays.
 const MOST_PASSES: usize = 3;
 
+/// For so many passes after its last day a verdict is news.
+const NEWS_PASSES: usize = 2;
+
+/// Verdicts that are made at most to find the news, because each takes a class estimate.
+const MOST_FOR_NEWS: usize = 6;
+
 /// What was taught again in a class, latest first, each entry with its verdict. A day on which
 /// something was taught again takes one class estimate.
 pub fn taught_again(
@@ -35,43 +41,13 @@ pub fn taught_again(
     today: NaiveDate,
 ) -> Result<TaughtAgainLog, DeskError> {
     let facts = &class.facts;
-    let mut rows = desk.taught_again(&class.row.id)?;
-    rows.retain(|row| {
-        row.date <= today && facts.concepts.contains_key(&row.concept) && !row.seats.is_empty()
-    });
+    let rows = shown_rows(desk, class, today)?;
     let (reports, _) = CountedReports::read(desk, class, today)?;
-    let mut compared = Compared {
-        class,
-        reports: &reports,
-        rows: &rows,
-        today,
-        before: BTreeMap::new(),
-    };
+    let mut compared = Compared::new(class, &reports, &rows, today);
     let mut entries = Vec::new();
     for row in &rows {
-        let recorded = |seat: u32| {
-            let of = reports.observations.iter();
-            of.filter(|seen| seen.confidence.is_none() && seen.date == row.date)
-                .find(|seen| seen.seat == seat && seen.concept == row.concept)
-                .map(|seen| seen.has_it)
-        };
-        entries.push(TaughtAgainEntry {
-            id: row.id,
-            date: row.date,
-            concept: facts.name(&row.concept, language),
-            came_from: row.came_from.into(),
-            whole_class: row.whole_class,
-            members: (class.seats.iter())
-                .filter(|seat| row.seats.contains(&seat.number))
-                .map(|seat| TaughtMember {
-                    seat: seat.number,
-                    name: seat.name.clone(),
-                    recorded: recorded(seat.number),
-                })
-                .collect(),
-            note: row.note.clone(),
-            help: compared.help(row)?,
-        });
+        let help = compared.help(row)?;
+        entries.push(compared.entry(row, help, language));
     }
     entries.reverse();
     Ok(TaughtAgainLog {
@@ -93,6 +69,55 @@ pub fn taught_again(
     })
 }
 
+/// The entry whose verdict is news: the newest of the last two passes that says whether it helped
+/// or, if there is none, the newest that cannot tell yet. It is the entry of [`taught_again`].
+pub(crate) fn newest_verdict(
+    desk: &DeskStore,
+    class: &OpenClass,
+    reports: &CountedReports,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Option<TaughtAgainEntry>, DeskError> {
+    let rows = shown_rows(desk, class, today)?;
+    let mut compared = Compared::new(class, reports, &rows, today);
+    let news: Vec<&TaughtAgainRow> = (rows.iter().rev())
+        .filter(|row| compared.is_news(row))
+        .take(MOST_FOR_NEWS)
+        .collect();
+    let mut cannot_tell = None;
+    for row in news {
+        let help = compared.help(row)?;
+        match help.says {
+            HelpSays::RoseMore | HelpSays::ProbablyRoseMore | HelpSays::NoSign => {
+                return Ok(Some(compared.entry(row, help, language)));
+            }
+            HelpSays::CannotTell if cannot_tell.is_none() => {
+                cannot_tell = Some(compared.entry(row, help, language));
+            }
+            HelpSays::CannotTell
+            | HelpSays::TooSoon
+            | HelpSays::NoAnswers
+            | HelpSays::FewOthers
+            | HelpSays::TaughtOnceMore => {}
+        }
+    }
+    Ok(cannot_tell)
+}
+
+/// What was taught again up to a date, earliest first.
+fn shown_rows(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<Vec<TaughtAgainRow>, DeskError> {
+    let known = &class.facts.concepts;
+    let mut rows = desk.taught_again(&class.row.id)?;
+    rows.retain(|row| {
+        row.date <= today && known.contains_key(&row.concept) && !row.seats.is_empty()
+    });
+    Ok(rows)
+}
+
 struct Compared<'c> {
     class: &'c OpenClass,
     reports: &'c CountedReports,
@@ -102,7 +127,48 @@ struct Compared<'c> {
     before: BTreeMap<NaiveDate, ClassEstimate>,
 }
 
-impl Compared<'_> {
+impl<'c> Compared<'c> {
+    fn new(
+        class: &'c OpenClass,
+        reports: &'c CountedReports,
+        rows: &'c [TaughtAgainRow],
+        today: NaiveDate,
+    ) -> Self {
+        Self {
+            class,
+            reports,
+            rows,
+            today,
+            before: BTreeMap::new(),
+        }
+    }
+
+    fn entry(&self, row: &TaughtAgainRow, help: HelpView, language: Language) -> TaughtAgainEntry {
+        let recorded = |seat: u32| {
+            let of = self.reports.observations.iter();
+            of.filter(|seen| seen.confidence.is_none() && seen.date == row.date)
+                .find(|seen| seen.seat == seat && seen.concept == row.concept)
+                .map(|seen| seen.has_it)
+        };
+        TaughtAgainEntry {
+            id: row.id,
+            date: row.date,
+            concept: self.class.facts.name(&row.concept, language),
+            came_from: row.came_from.into(),
+            whole_class: row.whole_class,
+            members: (self.class.seats.iter())
+                .filter(|seat| row.seats.contains(&seat.number))
+                .map(|seat| TaughtMember {
+                    seat: seat.number,
+                    name: seat.name.clone(),
+                    recorded: recorded(seat.number),
+                })
+                .collect(),
+            note: row.note.clone(),
+            help,
+        }
+    }
+
     /// The last day of a number of passes after a date; none after the end of the year.
     fn end_of_pass(&self, from: NaiveDate, passes: usize) -> Option<NaiveDate> {
         let days = passes * self.class.facts.rotation.day_count();
@@ -115,19 +181,37 @@ impl Compared<'_> {
         days.checked_sub(1).and_then(|nth| after.nth(nth))
     }
 
-    fn help(&mut self, row: &TaughtAgainRow) -> Result<HelpView, DeskError> {
-        let once_more = (self.rows.iter())
+    /// When the concept was taught once more to some of the same students.
+    fn once_more(&self, row: &TaughtAgainRow) -> Option<NaiveDate> {
+        (self.rows.iter())
             .filter(|other| other.concept == row.concept && other.date > row.date)
             .filter(|other| other.seats.iter().any(|seat| row.seats.contains(seat)))
             .map(|other| other.date)
-            .min();
+            .min()
+    }
+
+    /// The passes after which the last verdict was made, and its last day; none before the first.
+    fn passes_over(&self, row: &TaughtAgainRow) -> Option<(usize, NaiveDate)> {
+        let once_more = self.once_more(row);
         let last = once_more.map_or(self.today, |date| date.min(self.today));
         // A pass is over when its last day is, whose check-ins may still come in.
-        let over = |passes: &usize| {
-            self.end_of_pass(row.date, *passes)
-                .is_some_and(|end| end < last)
-        };
-        let Some(passes) = (1..=MOST_PASSES).rev().find(over) else {
+        (1..=MOST_PASSES).rev().find_map(|passes| {
+            let end = self.end_of_pass(row.date, passes)?;
+            (end < last).then_some((passes, end))
+        })
+    }
+
+    fn is_news(&self, row: &TaughtAgainRow) -> bool {
+        let facts = &self.class.facts;
+        let days = NEWS_PASSES * facts.rotation.day_count();
+        self.passes_over(row).is_some_and(|(_, until)| {
+            facts.year.school_days_before(self.today) <= facts.year.school_days_before(until) + days
+        })
+    }
+
+    fn help(&mut self, row: &TaughtAgainRow) -> Result<HelpView, DeskError> {
+        let once_more = self.once_more(row);
+        let Some((passes, until)) = self.passes_over(row) else {
             return Ok(HelpView {
                 says: if once_more.is_some() {
                     HelpSays::TaughtOnceMore
@@ -142,7 +226,6 @@ impl Compared<'_> {
                 numbers: None,
             });
         };
-        let until = self.end_of_pass(row.date, passes).unwrap_or(last);
         let mut view = HelpView {
             says: HelpSays::NoAnswers,
             next_on: (once_more.is_none() && passes < MOST_PASSES)

@@ -2,10 +2,11 @@
 
 use super::{Desk, date, device_of};
 use crate::{
-    Board, BoardRow, Certainty, ClassNow, Comparison, Heads, Knowledge, MOST_SENTENCES, OpenClass,
-    Sentence, SentenceAction, SentenceKind, TalkDay, TalkView, USUAL_LATE_SCHOOL_DAYS,
-    USUAL_TALK_MINUTES, board, class_now, comparison, concept_reports, concept_to_show,
-    set_closures, set_taught_from, talk, talk_on, who_has_not,
+    Board, BoardRow, Certainty, ClassNow, Comparison, Heads, HelpSays, Knowledge, MOST_SENTENCES,
+    NewTaughtAgain, OpenClass, Sentence, SentenceAction, SentenceKind, TalkDay, TalkView,
+    TaughtAgainEntry, TaughtAgainLog, TaughtFromWhere, USUAL_LATE_SCHOOL_DAYS, USUAL_TALK_MINUTES,
+    board, class_now, comparison, concept_reports, concept_to_show, note_taught_again,
+    set_closures, set_taught_from, talk, talk_on, taught_again, who_has_not,
 };
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -64,6 +65,11 @@ struct Habits {
     /// Success of the class on all concepts, and how much the ratings exceed it.
     ability: f64,
     boast: f64,
+    /// What was taught again: how many school days before the last of them, in which place of the
+    /// review, and whether to every second student only.
+    taught: Vec<(usize, usize, bool)>,
+    /// What teaching again adds to the logit of success.
+    lift: f64,
 }
 
 impl Habits {
@@ -72,12 +78,16 @@ impl Habits {
         Self {
             seats: 1 + dice.below(MOST_SEATS),
             today: year[dice.below(year.len())],
-            days: [0, 3, 12, 25][dice.below(4)],
+            days: [0, 3, 12, 25, 50][dice.below(5)],
             reports: [0.3, 0.9][dice.below(2)],
             marks: [0.0, 0.4, 0.9][dice.below(3)],
             practice: [0, 5, 40][dice.below(3)],
             ability: [-1.5, -0.3, 0.6, 2.5][dice.below(4)],
             boast: [-2.0, 0.0, 2.0][dice.below(3)],
+            taught: (0..[0, 1, 3][dice.below(3)])
+                .map(|_| (dice.below(45), dice.below(4), dice.hits(0.3)))
+                .collect(),
+            lift: [0.0, 2.5][dice.below(2)],
         }
     }
 }
@@ -116,6 +126,27 @@ fn live(desk: &Desk, class: &OpenClass, dice: &mut Dice, habits: &Habits) {
         .collect();
     let mut days: Vec<NaiveDate> = facts.year.school_days().collect();
     days.retain(|day| *day <= habits.today);
+    let mut taught: BTreeMap<&str, NaiveDate> = BTreeMap::new();
+    for (before, place, some) in &habits.taught {
+        let Some(on) = days.len().checked_sub(before + 1).map(|at| days[at]) else {
+            continue;
+        };
+        let of_day = facts.rotation.concepts_on(&facts.year, on);
+        let Some(concept) = of_day.get(*place) else {
+            continue;
+        };
+        let seats = 1..=u32::try_from(habits.seats).unwrap();
+        let entry = NewTaughtAgain {
+            replaces: None,
+            date: on,
+            concept: concept.as_str().to_owned(),
+            came_from: TaughtFromWhere::Hand,
+            seats: seats.filter(|seat| *some && seat % 2 == 1).collect(),
+            note: None,
+        };
+        note_taught_again(&desk.store, class, &entry, habits.today).unwrap();
+        taught.insert(concept.as_str(), on);
+    }
     let days = &days[days.len().saturating_sub(habits.days)..];
     for seat in 1..=u32::try_from(habits.seats).unwrap() {
         let own = 2.0 * dice.unit() - 1.0;
@@ -125,7 +156,9 @@ fn live(desk: &Desk, class: &OpenClass, dice: &mut Dice, habits: &Habits) {
                 if !dice.hits(habits.reports) {
                     continue;
                 }
-                let logit = habits.ability + own - hard[concept.as_str()];
+                let lifted = taught.get(concept.as_str()).is_some_and(|on| on < day);
+                let lift = if lifted { habits.lift } else { 0.0 };
+                let logit = habits.ability + own - hard[concept.as_str()] + lift;
                 let feels = (4.0 * sigma(logit + habits.boast + dice.unit() - 0.5)).floor();
                 let rating = [0, 1, 2, 3]
                     .into_iter()
@@ -187,8 +220,9 @@ fn place(says: &SentenceKind) -> (usize, &'static str) {
         SentenceKind::Weak { .. } => (2, "weak"),
         SentenceKind::NothingWeak { .. } => (2, "nothing weak"),
         SentenceKind::Together { .. } => (3, "together"),
-        SentenceKind::SureButWrong { .. } => (4, "sure but wrong"),
-        SentenceKind::UnsureButRight { .. } => (5, "unsure but right"),
+        SentenceKind::TaughtAgain { .. } => (4, "taught again"),
+        SentenceKind::SureButWrong { .. } => (5, "sure but wrong"),
+        SentenceKind::UnsureButRight { .. } => (6, "unsure but right"),
     }
 }
 
@@ -229,6 +263,7 @@ struct Screens {
     board: Board,
     talks: [TalkView; 2],
     comparison: Comparison,
+    taught: TaughtAgainLog,
 }
 
 impl Screens {
@@ -242,9 +277,35 @@ impl Screens {
                 talk_on(store, &class, language, today, minutes, TalkDay::Second).unwrap(),
             ],
             comparison: comparison(store, &class, language, today).unwrap(),
+            taught: taught_again(store, &class, language, today).unwrap(),
             class,
         }
     }
+}
+
+/// The verdict that the first screen should say, by the list of what was taught again.
+fn verdict_to_say(screens: &Screens, today: NaiveDate) -> Option<&TaughtAgainEntry> {
+    let days: Vec<NaiveDate> = screens.class.facts.year.school_days().collect();
+    let two_passes = 2 * screens.class.facts.rotation.days().len();
+    let news = |entry: &&TaughtAgainEntry| {
+        let until = entry.help.until;
+        until.is_some_and(|until| {
+            let since = days.iter().filter(|day| until <= **day && **day < today);
+            since.count() <= two_passes
+        })
+    };
+    let entries: Vec<&TaughtAgainEntry> =
+        screens.taught.entries.iter().filter(news).take(6).collect();
+    let newest = |says: &[HelpSays]| {
+        let mut of = entries.iter().copied();
+        of.find(|entry| says.contains(&entry.help.says))
+    };
+    newest(&[
+        HelpSays::RoseMore,
+        HelpSays::ProbablyRoseMore,
+        HelpSays::NoSign,
+    ])
+    .or_else(|| newest(&[HelpSays::CannotTell]))
 }
 
 /// Compares the sentences with the screens.
@@ -271,6 +332,10 @@ fn agrees(desk: &Desk, screens: &Screens, today: NaiveDate, found: &ClassNow) {
     for number in ["has_it", "probability", "need"] {
         assert!(!text.contains(&format!("\"{number}\"")), "{number}");
     }
+
+    let verdicts = (found.sentences.iter()).filter(|sentence| place(&sentence.says).0 == 4);
+    let expected = usize::from(verdict_to_say(screens, today).is_some());
+    assert_eq!(verdicts.count(), expected);
 
     let mut of_class: BTreeSet<&str> = BTreeSet::new();
     let mut ranks = Vec::new();
@@ -386,6 +451,26 @@ fn agrees_one(
                 !estimated && !row.unwrap().ask_first
             );
         }
+        SentenceKind::TaughtAgain {
+            help,
+            since,
+            taught,
+            next_on,
+        } => {
+            let entry = verdict_to_say(screens, today).unwrap();
+            assert_eq!(sentence.concept.as_ref(), Some(&entry.concept));
+            assert_eq!((*help, *since), (entry.help.says, entry.date));
+            assert_eq!(*taught, entry.members.len());
+            let again = (entry.help.next_on).filter(|_| *help == HelpSays::CannotTell);
+            assert_eq!(*next_on, again);
+            assert_eq!(
+                sentence.certainty == Certainty::Unsure,
+                *help == HelpSays::CannotTell
+            );
+            let clear = sentence.certainty == Certainty::Clear;
+            assert_eq!(clear, *help == HelpSays::RoseMore);
+            assert!(sentence.actions.is_empty());
+        }
         SentenceKind::SureButWrong { students } | SentenceKind::UnsureButRight { students } => {
             let list = if matches!(sentence.says, SentenceKind::SureButWrong { .. }) {
                 &screens.comparison.sure_but_wrong
@@ -433,6 +518,7 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
     let mut dice = Dice(18);
     let mut seen: BTreeMap<(&str, String), usize> = BTreeMap::new();
     let mut knowledge: BTreeMap<String, usize> = BTreeMap::new();
+    let mut verdicts: BTreeMap<String, usize> = BTreeMap::new();
     let empty: Vec<Desk> = (1..=MOST_SEATS).map(Desk::with_seats).collect();
     for _ in 0..CLASSES {
         let habits = Habits::drawn(&mut dice);
@@ -449,6 +535,9 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
         for sentence in &found.sentences {
             let step = format!("{:?}", sentence.certainty);
             *seen.entry((place(&sentence.says).1, step)).or_default() += 1;
+            if let SentenceKind::TaughtAgain { help, .. } = sentence.says {
+                *verdicts.entry(format!("{help:?}")).or_default() += 1;
+            }
         }
     }
     // A rare kind would be compared with nothing.
@@ -462,6 +551,7 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
         "weak",
         "nothing weak",
         "together",
+        "taught again",
         "sure but wrong",
         "unsure but right",
     ] {
@@ -477,6 +567,7 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
     ] {
         assert!(seen.keys().any(|(_, s)| s == step), "{step}: {seen:?}");
     }
+    assert_eq!(verdicts.len(), 4, "{verdicts:?}");
     assert!(
         knowledge.values().all(|n| *n >= 50) && knowledge.len() == 3,
         "{knowledge:?}"

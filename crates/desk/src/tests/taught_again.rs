@@ -2,9 +2,9 @@
 
 use super::{Desk, date, device_of};
 use crate::{
-    DeskError, Field, GroupChosen, HelpSays, HelpView, NewTaughtAgain, Rule, TaughtAgainLog,
-    TaughtFromWhere, drop_taught_again, keep_group_wishes, keep_groups, note_taught_again,
-    record_group, set_taught_from, taught_again,
+    DeskError, Field, GroupChosen, HelpSays, HelpView, NewTaughtAgain, Rule, SentenceKind,
+    TaughtAgainLog, TaughtFromWhere, class_now, drop_taught_again, keep_group_wishes, keep_groups,
+    note_taught_again, record_group, set_taught_from, taught_again,
 };
 use crate::{GroupWishes, note_talk};
 use chrono::{Days, NaiveDate};
@@ -121,6 +121,34 @@ fn a_verdict_follows_one_pass_after_the_teaching() {
     let late = help(&desk, "2027-04-01");
     assert_eq!((late.passes, late.next_on), (3, None));
     assert_eq!(help(&desk, "2026-11-20"), late);
+}
+
+#[test]
+fn the_first_screen_says_a_verdict_while_it_is_news() {
+    let (desk, concept) = lived(|seat, pass| !(seat as usize + pass).is_multiple_of(6));
+    let said = |today: &str| {
+        let now = class_now(&desk.store, &desk.open(), Language::first(), date(today)).unwrap();
+        now.sentences.into_iter().find_map(|sentence| {
+            let SentenceKind::TaughtAgain { help, taught, .. } = sentence.says else {
+                return None;
+            };
+            Some((sentence.concept.unwrap().id, help, taught))
+        })
+    };
+    assert_eq!(said("2026-10-27"), None, "nothing was taught again");
+    note(&desk, &entry(&concept, Vec::new()), TAUGHT_ON).unwrap();
+    assert_eq!(said("2026-10-12"), None, "too soon");
+    let says = help(&desk, "2026-10-13").says;
+    let taught = SEATS as usize;
+    assert_eq!(said("2026-10-13"), Some((concept.clone(), says, taught)));
+    let rose = Some((concept.clone(), HelpSays::RoseMore, taught));
+    assert_eq!(said("2026-10-27"), rose);
+    // A later entry without a verdict hides nothing.
+    let mut later = entry(&desk.concept(1), vec![2]);
+    later.date = date("2026-10-20");
+    note(&desk, &later, "2026-10-20").unwrap();
+    assert_eq!(said("2026-10-27"), rose);
+    assert_eq!(said("2027-04-01"), None, "no longer news");
 }
 
 #[test]

@@ -5086,7 +5086,23 @@ students: Array<NamedSeat>,
  * Whether the level is known, so that each likely needs it. Otherwise each last chose Not
  * yet or With help.
  */
-estimated: boolean, } | { "kind": "sure_but_wrong", 
+estimated: boolean, } | { "kind": "taught_again", 
+/**
+ * What is said there; only what answers were compared for.
+ */
+help: HelpSays, 
+/**
+ * School date of the teaching.
+ */
+since: string, 
+/**
+ * Students who were taught.
+ */
+taught: number, 
+/**
+ * The day to look again, if it cannot be told yet.
+ */
+next_on: string | null, } | { "kind": "sure_but_wrong", 
 /**
  * The students, by seat.
  */

@@ -393,6 +393,8 @@ export type MessageId =
   | 'now-together'
   | 'now-together-why'
   | 'now-together-why-order'
+  | 'now-taught-again'
+  | 'now-taught-again-why'
   | 'now-sure-but-wrong'
   | 'now-sure-but-wrong-why'
   | 'now-unsure-but-right'

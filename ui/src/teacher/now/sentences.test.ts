@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import type { Certainty, Sentence, SentenceKind } from '../../lib/backend';
-import { LANGUAGES } from '../../lib/words';
+import type { Certainty, HelpSays, Sentence, SentenceKind } from '../../lib/backend';
+import { LANGUAGES, say } from '../../lib/words';
 import { sentenceWords, studentsOf } from './sentences';
 
 const concept = { id: 'a', strand: 'x', title: 'Area', i_can: '', has_exercises: true };
@@ -29,6 +29,13 @@ const kinds: SentenceKind[] = [
   { kind: 'nothing_weak', concepts: 12 },
   { kind: 'together', students: [student, { seat: 4, name: null }], estimated: true },
   { kind: 'together', students: [student, { seat: 4, name: null }], estimated: false },
+  {
+    kind: 'taught_again',
+    help: 'rose_more',
+    since: '2026-11-03',
+    taught: 24,
+    next_on: null,
+  },
   { kind: 'sure_but_wrong', students: [student] },
   { kind: 'unsure_but_right', students: [student, { seat: 4, name: null }] },
 ];
@@ -46,7 +53,7 @@ test('every kind has words, with its numbers and without a name', () => {
     const words = all(sentenceWords(sentence(says, 'clear')));
     expect(words).not.toMatch(/⟨|Ada|%|undefined/);
     const { students, ...rest } = { students: [], date: '', ...says, kind: '' };
-    const numbers = JSON.stringify(rest).match(/\b\d+\b/g) ?? [];
+    const numbers = JSON.stringify({ ...rest, since: '' }).match(/\b\d+\b/g) ?? [];
     const told = says.kind === 'weak' && says.heads !== null ? ['9', '6', '12', '24'] : numbers;
     for (const number of told.filter((n) => n !== '1' && says.kind !== 'talk')) {
       expect(words).toContain(number);
@@ -71,9 +78,25 @@ test('every step of certainty has its own words', () => {
   expect(main('unsure')).toContain('may be weak');
 });
 
+test('what came of teaching again is said in the words of the verdict', () => {
+  const words = (help: HelpSays, taught: number, next_on: string | null) =>
+    all(
+      sentenceWords(
+        sentence({ kind: 'taught_again', help, since: '2026-11-03', taught, next_on }, 'clear'),
+      ),
+    );
+  expect(words('rose_more', 24, null)).toBe(
+    '“Area”: those taught again rose more than the rest. 24 students were taught it again on Tuesday, November 3.',
+  );
+  expect(words('probably_rose_more', 1, null)).toMatch(/probably rose more.*One student was/);
+  expect(words('no_sign', 24, null)).toContain('no sign');
+  expect(words('cannot_tell', 24, '2026-12-01')).toMatch(/cannot be told yet.*Look again on .*1/);
+  expect(words('cannot_tell', 24, null)).toContain(say('taught-never'));
+});
+
 test('students are those of the sentence; a sentence about the class has none', () => {
   const counts = kinds.map((says) => studentsOf(sentence(says, 'counted')).length);
-  expect(counts).toEqual([0, 0, 0, 0, 0, 0, 2, 2, 1, 2]);
+  expect(counts).toEqual([0, 0, 0, 0, 0, 0, 2, 2, 0, 1, 2]);
 });
 
 test('nobody is called a fool', () => {

@@ -1,6 +1,7 @@
 import type { Certainty, NamedSeat, Sentence, SentenceKind } from '../../lib/backend';
 import { never } from '../../lib/exhaustive';
 import { date, kebab, say } from '../../lib/words';
+import { lookAgain } from '../taught/taught';
 
 export interface SentenceWords {
   /** What the sentence says. */
@@ -12,11 +13,12 @@ export interface SentenceWords {
 /** A sentence in words. All its numbers come from the program. */
 export function sentenceWords({ says, concept, certainty }: Sentence): SentenceWords {
   const [main, ...why] = parts(says, concept?.title ?? '', certainty);
-  // "Is weak" and "is likely weak" say it already.
+  // "Is weak" and "is likely weak" say it already, and so does every verdict.
   const told =
-    says.kind === 'weak' &&
-    says.heads !== null &&
-    (certainty === 'clear' || certainty === 'probable');
+    says.kind === 'taught_again' ||
+    (says.kind === 'weak' &&
+      says.heads !== null &&
+      (certainty === 'clear' || certainty === 'probable'));
   const how = told ? [] : [say(`now-certain-${kebab(certainty)}`)];
   return { main: main ?? '', rest: [...why, ...how] };
 }
@@ -54,6 +56,12 @@ function parts(says: SentenceKind, concept: string, certainty: Certainty): strin
         say('now-together', { concept, count }),
         say(says.estimated ? 'now-together-why' : 'now-together-why-order'),
       ];
+    }
+    case 'taught_again': {
+      const { help, since, taught, next_on } = says;
+      const why = say('now-taught-again-why', { count: taught, date: date(since) });
+      const again = help === 'cannot_tell' ? [lookAgain(next_on)] : [];
+      return [say('now-taught-again', { concept, help }), why, ...again];
     }
     case 'sure_but_wrong':
       return [

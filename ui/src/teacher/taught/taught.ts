@@ -5,11 +5,13 @@ import { date, kebab, number, say } from '../../lib/words';
 export function helpWords(help: HelpView): string {
   const says = say(`taught-says-${kebab(help.says)}`);
   const waits = ['cannot_tell', 'too_soon', 'no_answers'].includes(help.says);
-  if (waits && help.next_on !== null) {
-    return `${says} ${say('taught-next', { date: date(help.next_on, 'weekday') })}`;
-  }
-  return help.says === 'cannot_tell' ? `${says} ${say('taught-never')}` : says;
+  const again = waits && (help.next_on !== null || help.says === 'cannot_tell');
+  return again ? `${says} ${lookAgain(help.next_on)}` : says;
 }
+
+/** When to look again at what cannot be told yet; never, without a day. */
+export const lookAgain = (on: string | null): string =>
+  on === null ? say('taught-never') : say('taught-next', { date: date(on, 'weekday') });
 
 /** How many answers more or fewer are right than expected, in whole answers. */
 export function rangeOf(numbers: Pick<HelpNumbers, 'more_low' | 'more_high'>): {
