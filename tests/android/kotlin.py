@@ -34,8 +34,6 @@ PLANTED = [
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
     ('openFileDescriptor(documentOf(args), "w", signal)', 'openFileDescriptor(documentOf(args), "w", 1)',
      "argument type mismatch"),
-    ("val tree = picked?.data", "val tree = picked.data",
-     "only safe (?.) or non-null asserted (!!.) calls are allowed"),
 ]
 
 

@@ -513,8 +513,11 @@ mod tests {
         assert_eq!(found(None, 2), [numbers[4], numbers[3]]);
         assert_eq!(found(Some(numbers[3]), 2), [numbers[2], numbers[1]]);
         assert_eq!(found(Some(numbers[1]), 2), [numbers[0]]);
-        desk.mark_import(numbers[4], false, true).unwrap();
-        assert_eq!(desk.last_import().unwrap().unwrap().number, numbers[3]);
+        // The others have nothing to undo.
+        assert_eq!(desk.last_import().unwrap().unwrap().number, numbers[2]);
+        desk.mark_import(numbers[2], false, true).unwrap();
+        assert_eq!(desk.last_import().unwrap(), None);
+        desk.mark_import(numbers[2], false, false).unwrap();
 
         let names = |from, most| -> Vec<usize> {
             let lines = desk.import_files(numbers[2], from, most).unwrap();
