@@ -41,10 +41,10 @@ test('the board ranks every concept, filters and orders', async ({ page }) => {
   await page.getByRole('button', { name: /^Only day/ }).click();
   await expect.poll(() => rows.count()).toBeLessThan(all);
   await expect(rows.first()).toBeVisible();
-  await page.getByRole('button', { name: 'Show all' }).click();
+  await page.getByRole('button', { name: 'Show all', exact: true }).click();
   await page.getByLabel('Strand').selectOption({ index: 1 });
   await expect.poll(() => rows.count()).toBeLessThan(all);
-  await page.getByRole('button', { name: 'Show all' }).click();
+  await page.getByRole('button', { name: 'Show all', exact: true }).click();
   await page.getByRole('button', { name: 'Concept', exact: true }).click();
   const titles = await page.locator('button[data-line]').allInnerTexts();
   expect(titles).toEqual(titles.toSorted((a, b) => a.localeCompare(b)));

@@ -106,11 +106,8 @@ fn said<V>(at: u32, value: V) -> Option<Said<V>> {
 /// A copy of a desk. To derive the seat codes of a new class takes far longer.
 fn copy_of(desk: &Desk) -> Desk {
     let folder = tempfile::tempdir().unwrap();
-    for file in std::fs::read_dir(desk.folder.path()).unwrap() {
-        let file = file.unwrap();
-        std::fs::copy(file.path(), folder.path().join(file.file_name())).unwrap();
-    }
     let path = folder.path().join("desk.sqlite");
+    desk.store.copy_into(&path).unwrap();
     Desk {
         store: DeskStore::open(&path, Durability::Relaxed).unwrap(),
         class: desk.class.clone(),
