@@ -43,9 +43,11 @@ def choose(window, hook, folder):
 
 
 def shows(window, hook, words, seconds=TRAVEL_SECONDS):
+    # In one step, because the element may be made anew at any time.
+    text = f'return document.querySelector(\'[data-testid="{hook}"]\')?.innerText ?? ""'
+
     def seen():
-        found = window.elements(f'[data-testid="{hook}"]')
-        return found and words in window.text(found[0])
+        return words in window.script(text)
     return window.wait(seen, f"{words!r} in {hook}", seconds)
 
 
