@@ -9,7 +9,7 @@ import tempfile
 from driver import TOP, Checks, Window
 
 LANGUAGES = [line["tag"] for line in json.loads((TOP / "shared/languages.json").read_text(encoding="utf-8"))]
-NAMES = ["Amina", "Bao", "Chidi", "Dalia"]
+NAMES = ["Amina", "Bao", "Cosmin", "Dalia"]
 NEW_CLASS = {
     "title": "Room 3",
     "names": NAMES,
@@ -20,7 +20,7 @@ NEW_CLASS = {
     "concepts_a_day": 6,
 }
 # Names, seats, shares, and the class.
-HARM = re.compile(r"Amina|Bao|Chidi|Dalia|Room 3|Seat \d|Asiento \d|\d\s?%")
+HARM = re.compile(r"Amina|Bao|Cosmin|Dalia|Room 3|Seat \d|Asiento \d|\d\s?%")
 TEXTS = """
 const walk = document.createTreeWalker(
   document.querySelector('[data-testid=projector]'), NodeFilter.SHOW_TEXT);

@@ -26,7 +26,12 @@ async function openDesk(page: Page): Promise<() => Promise<number>> {
 const ofKind = (now: ClassNow, kind: Sentence['says']['kind']) =>
   now.sentences.find(({ says }) => says.kind === kind);
 
-test('the questions of a teacher are answered in two clicks at most', async ({ page, bridge, hook, hooks }) => {
+test('the questions of a teacher are answered in two clicks at most', async ({
+  page,
+  bridge,
+  hook,
+  hooks,
+}) => {
   const id = (await bridge.call('start', {})).classes[0]?.id ?? '';
   const now = await bridge.call('class_now', { class: id });
   expect(now.knowledge).toBe('level');
