@@ -13,13 +13,15 @@ class ClassFolder {
   onjob: ((job: number) => void) | null = null;
   private readonly newest = new Newest();
 
-  private take(next: ClassFolderState): void {
-    const waited = this.state?.packs_waiting ?? 0;
-    this.state = next;
+  private take(next: ClassFolderState, isNewest: boolean): void {
+    // A job is in one answer alone, also in one that is not the newest.
     if (next.job) {
       this.onjob?.(next.job.job);
       void this.followed(next.job.job);
     }
+    if (!isNewest) return;
+    const waited = this.state?.packs_waiting ?? 0;
+    this.state = next;
     // A pack was put, and its version is another one now.
     if (next.packs_waiting < waited) void desk.follow();
   }
@@ -46,7 +48,7 @@ class ClassFolder {
   ): Promise<boolean> {
     const isNewest = this.newest.start();
     const next = await desk.ask(name, {});
-    if (next && isNewest()) this.take(next);
+    if (next) this.take(next, isNewest());
     return next !== undefined;
   }
 
@@ -54,7 +56,7 @@ class ClassFolder {
     const isNewest = this.newest.start();
     try {
       const next = await call('class_folder', {});
-      if (isNewest()) this.take(next);
+      this.take(next, isNewest());
     } catch {
       // The screens that need the desk say when it cannot be opened.
     }
