@@ -23,10 +23,10 @@ const entry = (id: number, concept: string, seats: number[], whole_class = false
     help: help({}),
   }) as unknown as TaughtAgainEntry;
 
-test('what cannot be told yet says when it could, or that it will not', () => {
+test('what cannot be told yet says when it could, or that answers are few', () => {
   const soon = helpWords(help({ next_on: '2026-10-27' }));
   expect(soon).toMatch(/cannot be told yet.*Look again on .*27/);
-  expect(helpWords(help({}))).toMatch(/will not tell/);
+  expect(helpWords(help({}))).toMatch(/too few answers/);
   expect(helpWords(help({ says: 'rose_more', next_on: '2026-10-27' }))).not.toMatch(/27/);
 });
 
