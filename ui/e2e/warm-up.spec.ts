@@ -54,7 +54,7 @@ async function harmless(wall: Locator): Promise<string[]> {
     expect(text).not.toMatch(/Amina|Bao|Tam\d|Seat \d|Asiento \d|\d\s?%|Room 4/);
     expect(text).not.toMatch(/\b(red|blue|green|yellow|rojo|azul|verde|amarillo)\b/i);
   }
-  // A variable may stand in an exercise, but no letter names one.
+  // An exercise may contain a letter as a variable, but no exercise is named by a letter.
   for (const title of await wall.locator('h1, h2').allInnerTexts())
     expect(title).not.toMatch(/^[A-F][.)]?$/);
   return all;

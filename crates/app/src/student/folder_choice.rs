@@ -68,7 +68,7 @@ impl StudentDoor {
         at: PathBuf,
     ) -> Result<(), CallError> {
         let others = self.others_of(student, class)?;
-        // What was amiss with it may be mended: it is looked at anew.
+        // The next visit looks at the folder again, because its trouble may be over.
         lock(&self.folders)
             .states
             .remove(&(class.clone(), at.clone()));

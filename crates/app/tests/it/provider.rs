@@ -39,7 +39,7 @@ pub enum Second {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Writes {
     Whole,
-    /// Half of it is there, and nobody is told.
+    /// The write stores half of the bytes and reports no error.
     HalfUntold,
     /// It fails when half of it is there.
     Fails(io::ErrorKind),
