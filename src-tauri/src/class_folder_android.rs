@@ -50,6 +50,17 @@ pub fn release<R: Runtime>(app: &AppHandle<R>, used: &BTreeSet<PathBuf>) {
     let _ = ask(app, "releaseFolders", json!({ "used": trees_of(used) }));
 }
 
+/// The name of a file at an address that the person picked or another program opened.
+///
+/// # Errors
+/// Returns an error if its provider does not say it.
+pub fn name<R: Runtime>(app: &AppHandle<R>, document: &str) -> io::Result<String> {
+    let said = ask(app, "nameDocument", json!({ "document": document }))?;
+    let name = said.get("name").and_then(Value::as_str).map(decoded);
+    name.filter(|name| !name.is_empty())
+        .ok_or_else(|| io::ErrorKind::NotFound.into())
+}
+
 /// The tree of a class folder.
 pub struct Tree<R: Runtime> {
     pub app: AppHandle<R>,

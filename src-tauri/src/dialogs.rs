@@ -3,6 +3,7 @@
 
 use crate::opened::Opened;
 use std::io::Read;
+use std::path::Path;
 use std::sync::Arc;
 use surefoot_app::{CallError, FileDialogs, FileKind, FileSource};
 use tauri::{AppHandle, Manager as _, Runtime};
@@ -76,7 +77,13 @@ impl<R: Runtime> SystemDialogs<R> {
                 Err(()) => address.to_string(),
             },
         };
-        self.app.path().file_name(&text).unwrap_or(text)
+        #[cfg(target_os = "android")]
+        if let Ok(name) = crate::class_folder_android::name(&self.app, &text) {
+            return name;
+        }
+        Path::new(&text)
+            .file_name()
+            .map_or(text.clone(), |name| name.to_string_lossy().into_owned())
     }
 
     fn sources(&self, picked: Vec<FilePath>) -> Vec<FileSource> {

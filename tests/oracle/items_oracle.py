@@ -27,7 +27,7 @@ from fractions import Fraction
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
 import tasks  # noqa: E402
-from tasks import TASKS, published, slips  # noqa: E402
+from tasks import TASKS, misconceptions, published  # noqa: E402
 
 for module in pkgutil.iter_modules(tasks.__path__):
     importlib.import_module(f"tasks.{module.name}")
@@ -185,7 +185,7 @@ def numbers_in(value):
         for key, inner in value.items():
             # An answer that is said is shown in its own words, not by its places, and a mistake
             # by its name.
-            if key not in ("id", "task", "said", "slips"):
+            if key not in ("id", "task", "said", "misconceptions"):
                 yield from numbers_in(inner)
 
 
@@ -209,14 +209,14 @@ def plain(value, statement):
     return value
 
 
-def slip_named(statement, right, said, item, given):
+def misconception_named(statement, right, said, item, given):
     """The name of the mistake that leads to what is said, or none. Where the mistakes are not
     worked out here, the name given is taken, unless the answer said is right."""
     names = [line.strip().lower() for line in item["words"]["en"]["entry"].split("\n")[:3]]
     if tasks.same(right, said):
         return names[2]
     inner = statement["inner"]
-    worked = [slips.answer_of(code, inner) for code in statement["slips"]]
+    worked = [misconceptions.answer_of(code, inner) for code in statement["misconceptions"]]
     fitting = [name for name, value in zip(names, worked) if value is not None and tasks.same(tasks.normal(value), said)]
     if fitting:
         (name,) = fitting
@@ -241,9 +241,9 @@ def fault_of(item):
         (name,) = [n for n, one in zip(statement["names"], said) if tasks.same(wanted, one)]
         wanted = (name.lower(), wanted)
     given = plain(answer_value(item["answer"], item), statement)
-    if statement["task"] == "name_the_slip":
+    if statement["task"] == "name_the_misconception":
         said = answer_value(statement["said"], part_of(item, "second"))
-        wanted = (slip_named(statement, wanted, said, item, given), wanted)
+        wanted = (misconception_named(statement, wanted, said, item, given), wanted)
     if not tasks.same(wanted, given):
         return f"answer {given!r}, worked out {wanted!r}"
     if item["answer"]["kind"] == "one_choice":
@@ -270,7 +270,7 @@ def fault_of(item):
                 return f"{number} of the statement is not shown in {language}"
     grade = int(item["concept"][1])
     # Answers of which one is wrong may have any denominator.
-    judged = ("who_is_right", "right_or_mend", "who_then_answer", "compare_answer", "wrong_line", "name_the_slip")
+    judged = ("who_is_right", "right_or_mend", "who_then_answer", "compare_answer", "wrong_line", "name_the_misconception")
     own = [] if statement["task"] in judged else item["prompt"]
     for bottom in denominators(own):
         if bottom not in DENOMINATORS[grade]:

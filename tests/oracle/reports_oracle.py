@@ -76,7 +76,7 @@ def last_ratings(store):
     Each of these seats has one device, so its rows are in that order already.
     """
     lines = store.execute(
-        "SELECT seat, concept, confidence FROM check_in"
+        "SELECT d.seat, c.concept, c.confidence FROM check_in c JOIN device d ON d.id = c.brought_by"
         " WHERE school_date <= ? AND confidence IS NOT NULL ORDER BY confidence_at",
         (TODAY,),
     )

@@ -295,8 +295,8 @@ equation-ask = First: which equation fits? The letter n is the number you look f
 equation-solve = Now solve it. What is n?
 equation-hint-story = Read it again. What happens first, and what happens then?
 ## The mistake in an answer, the range of an answer, a missing number.
-slip-ask = Which mistake did { $name } make?
-slip-none = None. It is right
+misconception-ask = Which mistake did { $name } make?
+misconception-none = None. It is right
 between-ask = First, do not work it out. Between which two numbers is the answer?
 between-choice = { $low } and { $high }
 between-step = The answer is between { $low } and { $high }.

@@ -21,7 +21,7 @@ now-sure-and-wrong = The class feels sure of “{ $concept }”, but most answer
 now-sure-and-wrong-why = { $sure } of { $rated } who rated it chose On my own or Could teach it.
 now-weak = “{ $concept }” { $certainty ->
     [clear] is
-    [probable] is likely
+    [likely] is likely
    *[other] may be
 } weak in the class.
 now-weak-order = “{ $concept }” is among the weakest by the ratings.
@@ -37,7 +37,7 @@ now-together-why = They seem to need it, and most of those who reported do not.
 now-together-why-order = Each of them last chose Not yet or With help.
 now-taught-again = “{ $concept }”: { $help ->
     [rose_more] those taught again rose more than the rest.
-    [probably_rose_more] those taught again probably rose more than the rest.
+    [likely_rose_more] those taught again probably rose more than the rest.
     [no_sign] there is no sign that teaching it again helped much.
    *[other] it cannot be told yet whether teaching it again helped.
 }
@@ -57,9 +57,9 @@ now-unsure-but-right = { $count ->
 now-unsure-but-right-why = Since the last rating, more was right than wrong.
 now-certain-counted = This is counted.
 now-certain-clear = This is clear.
-now-certain-probable = This is likely.
-now-certain-unsure = This is not sure yet. Ask a few students first.
-now-certain-order-only = This goes by ratings alone.
+now-certain-likely = This is likely.
+now-certain-not-sure = This is not sure yet. Ask a few students first.
+now-certain-ratings-alone = This goes by ratings alone.
 now-certain-ask-first = Few have reported. Ask the class first.
 now-do-show = Show on the projector
 now-do-group = Suggest groups

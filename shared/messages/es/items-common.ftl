@@ -295,8 +295,8 @@ equation-ask = Primero: ¿qué ecuación corresponde? La letra n es el número q
 equation-solve = Ahora resuélvela. ¿Cuánto vale n?
 equation-hint-story = Léelo otra vez. ¿Qué pasa primero y qué pasa después?
 ## El error en una respuesta, entre qué números está, un número que falta.
-slip-ask = ¿Qué error cometió { $name }?
-slip-none = Ninguno. Es correcta
+misconception-ask = ¿Qué error cometió { $name }?
+misconception-none = Ninguno. Es correcta
 between-ask = Primero, no lo calcules. ¿Entre qué dos números está la respuesta?
 between-choice = { $low } y { $high }
 between-step = La respuesta está entre { $low } y { $high }.

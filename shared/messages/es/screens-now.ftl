@@ -21,7 +21,7 @@ now-sure-and-wrong = La clase se siente segura con «{ $concept }», pero la may
 now-sure-and-wrong-why = { $sure } de { $rated } que lo valoraron eligieron Por mi cuenta o Podría enseñarlo.
 now-weak = «{ $concept }» { $certainty ->
     [clear] está flojo
-    [probable] probablemente está flojo
+    [likely] probablemente está flojo
    *[other] puede estar flojo
 } en la clase.
 now-weak-order = «{ $concept }» está entre los más flojos según las valoraciones.
@@ -37,7 +37,7 @@ now-together-why = Parece que lo necesitan, y la mayor parte de quienes informar
 now-together-why-order = Cada uno eligió por última vez Todavía no o Con ayuda.
 now-taught-again = «{ $concept }»: { $help ->
     [rose_more] quienes lo vieron de nuevo subieron más que el resto.
-    [probably_rose_more] quienes lo vieron de nuevo quizá subieron más que el resto.
+    [likely_rose_more] quienes lo vieron de nuevo quizá subieron más que el resto.
     [no_sign] no hay señal de que ayudara mucho enseñarlo de nuevo.
    *[other] aún no se puede decir si ayudó enseñarlo de nuevo.
 }
@@ -57,9 +57,9 @@ now-unsure-but-right = { $count ->
 now-unsure-but-right-why = Desde la última valoración hubo más respuestas correctas que incorrectas.
 now-certain-counted = Esto está contado.
 now-certain-clear = Esto está claro.
-now-certain-probable = Esto es probable.
-now-certain-unsure = Esto aún no es seguro. Pregunta antes a algunos estudiantes.
-now-certain-order-only = Esto se basa solo en valoraciones.
+now-certain-likely = Esto es probable.
+now-certain-not-sure = Esto aún no es seguro. Pregunta antes a algunos estudiantes.
+now-certain-ratings-alone = Esto se basa solo en valoraciones.
 now-certain-ask-first = Pocos han informado. Pregunta antes a la clase.
 now-do-show = Mostrar en el proyector
 now-do-group = Proponer grupos

@@ -1,6 +1,6 @@
 ## Lo que se enseñó de nuevo y si ayudó: en pantallas y en papel.
 taught-says-rose-more = Quienes lo vieron de nuevo subieron más que el resto.
-taught-says-probably-rose-more = Quienes lo vieron de nuevo probablemente subieron más que el resto.
+taught-says-likely-rose-more = Quienes lo vieron de nuevo probablemente subieron más que el resto.
 taught-says-cannot-tell = Aún no se puede decir si ayudó.
 taught-says-no-sign = No hay señal de que ayudara mucho.
 taught-says-too-soon = Es pronto para decir si ayudó.

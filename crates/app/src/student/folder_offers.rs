@@ -123,14 +123,15 @@ fn newest_packs(folder: &dyn ClassFolder) -> Result<Vec<Vec<u8>>, FolderTrouble>
     let mut newest: BTreeMap<ClassId, (u32, Vec<u8>)> = BTreeMap::new();
     let mut order: Vec<ClassId> = Vec::new();
     for entry in packs {
-        let Some(rest) = left_bytes.checked_sub(entry.mark.size_bytes) else {
+        if left_bytes == 0 || entry.mark.size_bytes > left_bytes {
             break;
+        }
+        let Ok(bytes) = folder.read(&entry.name, cap) else {
+            continue;
         };
-        left_bytes = rest;
-        // What cannot be read or is no class pack is no offer.
-        let Some((bytes, pack)) = (folder.read(&entry.name, cap).ok())
-            .and_then(|bytes| open_pack(bytes.as_slice()).ok().map(|pack| (bytes, pack)))
-        else {
+        // Counts what came, because some folders do not say a size before.
+        left_bytes = left_bytes.saturating_sub(bytes.len() as u64);
+        let Ok(pack) = open_pack(bytes.as_slice()) else {
             continue;
         };
         let (class, version) = (pack.content().class_id.clone(), pack.content().version);

@@ -1,8 +1,8 @@
-//! Compares ratings with results: mismatches, calibration, and agreement with the teacher's
+//! Compares ratings with results: contradictions, calibration, and agreement with the teacher's
 //! observations.
 
 use super::views::{
-    Agreement, CalibrationVerdict, Comparison, ForecastScore, Mismatch, StudentCalibration,
+    Agreement, CalibrationVerdict, Comparison, Contradiction, ForecastScore, StudentCalibration,
     StudentConcept, StudentPage,
 };
 use crate::class::OpenClass;
@@ -17,7 +17,7 @@ use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibrati
 use surefoot_insight::stats::{KappaWeights, weighted_kappa};
 use surefoot_store::DeskStore;
 
-/// Results against a rating that make a mismatch, at least. A single one may be luck.
+/// Results against a rating that make a contradiction, at least. A single one may be luck.
 const AGAINST_AT_LEAST: u32 = 2;
 
 /// Pairs of ratings for a kappa, at least. Common practice; no source.
@@ -31,7 +31,7 @@ pub fn comparison(
     today: NaiveDate,
 ) -> Result<Comparison, DeskError> {
     let reports = Reports::read(desk, class, today)?;
-    let (sure_but_wrong, unsure_but_right) = mismatches(class, &reports, language);
+    let (sure_but_wrong, unsure_but_right) = contradictions(class, &reports, language);
     Ok(Comparison {
         sure_but_wrong,
         unsure_but_right,
@@ -56,28 +56,14 @@ fn add(answers: &mut [usize; 4], rating: Confidence, count: usize) {
     }
 }
 
-/// The last rating of each (seat, concept).
-fn last_ratings(reports: &Reports) -> BTreeMap<(u32, &str), (NaiveDate, Confidence)> {
-    let mut last = BTreeMap::new();
-    for report in &reports.check_ins {
-        if let Some(rating) = report.confidence {
-            last.insert(
-                (report.seat, report.concept.as_str()),
-                (report.date, rating),
-            );
-        }
-    }
-    last
-}
-
 /// Whose ratings and results disagree, on which concepts: sure but wrong, then unsure but right,
 /// those furthest apart first.
-pub(crate) fn mismatches(
+pub(crate) fn contradictions(
     class: &OpenClass,
     reports: &Reports,
     language: Language,
-) -> (Vec<Mismatch>, Vec<Mismatch>) {
-    let last = last_ratings(reports);
+) -> (Vec<Contradiction>, Vec<Contradiction>) {
+    let last = reports.last_ratings();
     let mut since: BTreeMap<(u32, &str), Since> = BTreeMap::new();
     let counts = |seat: u32, concept: &str, date: NaiveDate| {
         last.get(&(seat, concept))
@@ -133,7 +119,7 @@ pub(crate) fn mismatches(
         if let Some(student) = student {
             list.push((
                 weight,
-                Mismatch {
+                Contradiction {
                     student,
                     concept: class.facts.name(concept, language),
                     rating,
@@ -143,7 +129,7 @@ pub(crate) fn mismatches(
             ));
         }
     }
-    let ordered = |mut list: Vec<(u32, Mismatch)>| {
+    let ordered = |mut list: Vec<(u32, Contradiction)>| {
         // The sort is stable, so equal weights stay in the order of seat and concept.
         list.sort_by_key(|(weight, _)| std::cmp::Reverse(*weight));
         list.into_iter().map(|(_, one)| one).collect()

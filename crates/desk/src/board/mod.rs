@@ -8,5 +8,5 @@ mod views;
 pub(crate) use class_board::board_from;
 pub use class_board::{board, concept_reports};
 pub use compare::{comparison, student_page, student_pages};
-pub(crate) use compare::{mismatches, student_page_from};
+pub(crate) use compare::{contradictions, student_page_from};
 pub use views::*;

@@ -197,9 +197,9 @@ pub struct DatedReport {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Comparison {
     /// Students with a high last rating and wrong results, most wrong first.
-    pub sure_but_wrong: Vec<Mismatch>,
+    pub sure_but_wrong: Vec<Contradiction>,
     /// Students with a low last rating and right results, most right first.
-    pub unsure_but_right: Vec<Mismatch>,
+    pub unsure_but_right: Vec<Contradiction>,
     /// Each student's calibration.
     pub students: Vec<StudentCalibration>,
     /// How students' ratings agree with the teacher's observations.
@@ -208,7 +208,7 @@ pub struct Comparison {
 
 /// A student whose rating and results disagree on a concept.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct Mismatch {
+pub struct Contradiction {
     /// The student.
     pub student: GroupMember,
     /// The concept.

@@ -6,7 +6,7 @@ use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap, HashSet};
-use surefoot_catalogue::rating::Outcome;
+use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::class_estimate::{ClassEstimate, class_estimate};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
 use surefoot_insight::trend::{Trends, trends};
@@ -259,6 +259,16 @@ pub(crate) struct OfConcept<'r> {
 }
 
 impl Reports {
+    /// The last rating of each (seat, concept) with its date. The rule of what counts orders a
+    /// student's check-ins, so the last of them has the last rating.
+    pub(crate) fn last_ratings(&self) -> BTreeMap<(u32, &str), (NaiveDate, Confidence)> {
+        let rated = self.check_ins.iter().filter_map(|report| {
+            let key = (report.seat, report.concept.as_str());
+            Some((key, (report.date, report.confidence?)))
+        });
+        rated.collect()
+    }
+
     /// The index of a concept.
     pub(crate) fn concept_at(&self, concept: &str) -> Option<usize> {
         self.concepts.iter().position(|id| id == concept)

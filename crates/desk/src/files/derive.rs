@@ -57,7 +57,7 @@ pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, 
     let (mut inside_year, mut outside_year) = (0, 0);
     for (first, record) in records {
         let (inside, outside) = record.split(|date| year.contains(date));
-        let mut reports = desk.report_writer(class, seat, first)?;
+        let mut reports = desk.report_writer(first)?;
         inside_year += inside.entries();
         reports.write(&inside)?;
         if outside_year + outside.entries() <= MOST_OUTSIDE_YEAR {
@@ -81,7 +81,7 @@ pub(crate) fn additions(
 ) -> Result<Option<Record>, DeskError> {
     let year = desk.class(class)?.year;
     let here = match first {
-        Some(first) => desk.record_of(class, seat, first)?,
+        Some(first) => desk.record_of(first)?,
         None => Record::default(),
     };
     let (all_inside, all_outside) = desk.entries_of(class, seat, &year)?;

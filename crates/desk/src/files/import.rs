@@ -284,9 +284,7 @@ impl<'a> Import<'a> {
             self.desk.note_first_device(id, seat, self.number)?;
         }
         let brought_by = first.unwrap_or(device);
-        self.desk
-            .report_writer(id, seat, brought_by)?
-            .write(&added)?;
+        self.desk.report_writer(brought_by)?.write(&added)?;
         let verdict = match before {
             None if added.entries() > 0 || standing.id.is_none() => Verdict::New,
             Some(newest) if newest > content.revision => Verdict::Older,

@@ -20,11 +20,11 @@ pub enum Certainty {
     /// The whole likely range is on the side that the sentence says.
     Clear,
     /// The range reaches over the limit by at most half of the way from the share to its end.
-    Probable,
+    Likely,
     /// The range reaches further over.
-    Unsure,
+    NotSure,
     /// Ratings alone: there is an order, and no level.
-    OrderOnly,
+    RatingsAlone,
     /// So few reported that the teacher should ask first.
     AskFirst,
 }
@@ -34,7 +34,7 @@ pub(super) fn of_weakness(row: &BoardRow) -> Certainty {
     match (row.ask_first, row.has_it, row.high) {
         (true, _, _) => Certainty::AskFirst,
         (false, Some(share), Some(high)) => step(ENOUGH_SHARE - share, high - share),
-        _ => Certainty::OrderOnly,
+        _ => Certainty::RatingsAlone,
     }
 }
 
@@ -43,7 +43,7 @@ pub(super) fn of_strength(row: &BoardRow) -> Certainty {
     match (row.ask_first, row.has_it, row.low) {
         (true, _, _) => Certainty::AskFirst,
         (false, Some(share), Some(low)) => step(share - ENOUGH_SHARE, share - low),
-        _ => Certainty::OrderOnly,
+        _ => Certainty::RatingsAlone,
     }
 }
 
@@ -53,21 +53,21 @@ fn step(distance: f64, half: f64) -> Certainty {
     if distance >= half {
         Certainty::Clear
     } else if 2.0 * distance >= half {
-        Certainty::Probable
+        Certainty::Likely
     } else {
-        Certainty::Unsure
+        Certainty::NotSure
     }
 }
 
 /// How certain it is that students need a concept, by the mean probability that each does.
 pub(super) fn of_needs(mean_need: f64) -> Certainty {
-    let [clear, probable] = NEED_STEPS;
+    let [clear, likely] = NEED_STEPS;
     if mean_need >= clear {
         Certainty::Clear
-    } else if mean_need >= probable {
-        Certainty::Probable
+    } else if mean_need >= likely {
+        Certainty::Likely
     } else {
-        Certainty::Unsure
+        Certainty::NotSure
     }
 }
 
@@ -75,9 +75,9 @@ pub(super) fn of_needs(mean_need: f64) -> Certainty {
 pub(super) fn least(steps: impl Iterator<Item = Certainty>) -> Option<Certainty> {
     let doubt = |step: &Certainty| match step {
         Certainty::Counted | Certainty::Clear => 0,
-        Certainty::Probable => 1,
-        Certainty::Unsure => 2,
-        Certainty::OrderOnly => 3,
+        Certainty::Likely => 1,
+        Certainty::NotSure => 2,
+        Certainty::RatingsAlone => 3,
         Certainty::AskFirst => 4,
     };
     steps.max_by_key(doubt)

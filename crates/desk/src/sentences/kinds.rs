@@ -266,7 +266,7 @@ fn together(picture: &Picture) -> Vec<Sentence> {
             let certainty = match joining.need {
                 _ if ask_first => Certainty::AskFirst,
                 Some(need) => of_needs(need),
-                None => Certainty::OrderOnly,
+                None => Certainty::RatingsAlone,
             };
             let says = SentenceKind::Together {
                 students: joining.students.clone(),
@@ -293,8 +293,8 @@ fn taught_again(picture: &Picture) -> Vec<Sentence> {
         // The verdict's own steps; its words say them.
         let certainty = match entry.help.says {
             HelpSays::RoseMore => Certainty::Clear,
-            HelpSays::ProbablyRoseMore | HelpSays::NoSign => Certainty::Probable,
-            _ => Certainty::Unsure,
+            HelpSays::LikelyRoseMore | HelpSays::NoSign => Certainty::Likely,
+            _ => Certainty::NotSure,
         };
         sentence(says, &entry.concept, certainty, &[])
     });

@@ -1,7 +1,7 @@
 //! The one picture of the class that all sentences are made from: what the screens show.
 
 use crate::TaughtAgainEntry;
-use crate::board::{Board, BoardRow, Mismatch, board_from, mismatches};
+use crate::board::{Board, BoardRow, Contradiction, board_from, contradictions};
 use crate::class::{NamedSeat, OpenClass};
 use crate::error::DeskError;
 use crate::estimate::Reports;
@@ -10,7 +10,6 @@ use crate::talk::{TalkDay, TalkView, USUAL_TALK_MINUTES, talk_from};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
-use surefoot_catalogue::rating::Confidence;
 use surefoot_record::ConceptName;
 use surefoot_store::DeskStore;
 
@@ -64,7 +63,7 @@ impl Picture {
             talk_from(desk, class, reports, &board, language, minutes, date)
         };
         let (talk, talk_after) = (talk(TalkDay::First)?, talk(TalkDay::Second)?);
-        let (sure, unsure) = mismatches(class, reports, language);
+        let (sure, unsure) = contradictions(class, reports, language);
         let joining = if board.level_known {
             joining(class, reports, language, today)
         } else {
@@ -94,10 +93,10 @@ impl Picture {
     }
 }
 
-/// The same mismatches by concept, those of most students first.
-fn by_concept(list: Vec<Mismatch>) -> Vec<Contradicted> {
+/// The same contradictions by concept, those of most students first.
+fn by_concept(list: Vec<Contradiction>) -> Vec<Contradicted> {
     let mut found: BTreeMap<String, Contradicted> = BTreeMap::new();
-    for Mismatch {
+    for Contradiction {
         student, concept, ..
     } in list
     {
@@ -150,15 +149,10 @@ fn joining(
 
 /// Without a level: who last chose Not yet or With help, as the board counts them.
 fn low_raters(class: &OpenClass, reports: &Reports, board: &Board) -> Vec<Joining> {
-    let mut last: BTreeMap<(&str, u32), Confidence> = BTreeMap::new();
-    for report in &reports.check_ins {
-        if let Some(rating) = report.confidence {
-            last.insert((&report.concept, report.seat), rating);
-        }
-    }
+    let last = reports.last_ratings();
     let needs = |concept: &str, seat: u32| {
-        let rating = last.get(&(concept, seat));
-        rating.is_some_and(|rating| rating.needs_help())
+        last.get(&(seat, concept))
+            .is_some_and(|(_, rating)| rating.needs_help())
     };
     let ranked = board.rows.iter().filter(|row| row.rank.is_some());
     ranked

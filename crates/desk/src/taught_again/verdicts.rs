@@ -88,7 +88,7 @@ pub(crate) fn newest_verdict(
     for row in news {
         let help = compared.help(row)?;
         match help.says {
-            HelpSays::RoseMore | HelpSays::ProbablyRoseMore | HelpSays::NoSign => {
+            HelpSays::RoseMore | HelpSays::LikelyRoseMore | HelpSays::NoSign => {
                 return Ok(Some(compared.entry(row, help, language)));
             }
             HelpSays::CannotTell if cannot_tell.is_none() => {
@@ -239,7 +239,7 @@ impl<'c> Compared<'c> {
             Ok(effect) => {
                 view.says = match effect.verdict {
                     HelpVerdict::RoseMore => HelpSays::RoseMore,
-                    HelpVerdict::ProbablyRoseMore => HelpSays::ProbablyRoseMore,
+                    HelpVerdict::LikelyRoseMore => HelpSays::LikelyRoseMore,
                     HelpVerdict::CannotTell => HelpSays::CannotTell,
                     HelpVerdict::NoSign => HelpSays::NoSign,
                 };

@@ -111,7 +111,7 @@ pub enum HelpSays {
     /// Those taught rose more than the others.
     RoseMore,
     /// They probably did.
-    ProbablyRoseMore,
+    LikelyRoseMore,
     /// The range holds both no effect and a clear one.
     CannotTell,
     /// No effect was found, and a clear one is ruled out.

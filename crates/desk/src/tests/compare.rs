@@ -58,7 +58,8 @@ fn sure_but_wrong_and_right_but_unsure_are_told_from_the_last_rating_on() {
     desk.rate(4, "2026-09-14", &concept, 1);
     practise(&desk, 4, "2026-09-15", &concept, 1, 1, 0);
     let found = compare(&desk);
-    let seats = |list: &[crate::Mismatch]| list.iter().map(|m| m.student.seat).collect::<Vec<_>>();
+    let seats =
+        |list: &[crate::Contradiction]| list.iter().map(|m| m.student.seat).collect::<Vec<_>>();
     assert_eq!(seats(&found.sure_but_wrong), [1]);
     assert_eq!(seats(&found.unsure_but_right), [2]);
     let practice = found.sure_but_wrong[0].practice;

@@ -21,7 +21,7 @@ proptest! {
         let add = |record: &Record| {
             let added = additions(&desk.store, &desk.class, 1, Some(device), record.clone());
             let added = added.unwrap().expect("the seat is not full");
-            let mut writer = desk.store.report_writer(&desk.class, 1, device).unwrap();
+            let mut writer = desk.store.report_writer(device).unwrap();
             writer.write(&added).unwrap();
             added.entries()
         };
@@ -31,9 +31,9 @@ proptest! {
             // The same hand-in again adds nothing.
             prop_assert_eq!(add(record), 0);
         }
-        prop_assert_eq!(desk.store.record_of(&desk.class, 1, device).unwrap(), union);
+        prop_assert_eq!(desk.store.record_of(device).unwrap(), union);
         let other = desk.device(2);
-        prop_assert_eq!(desk.store.record_of(&desk.class, 2, other).unwrap(), Record::default());
+        prop_assert_eq!(desk.store.record_of(other).unwrap(), Record::default());
     }
 }
 
@@ -46,7 +46,7 @@ fn a_misconception_without_practice_is_a_damaged_store() {
         entry.misconceptions.insert(code, 2);
     });
     let device = desk.device(1);
-    let practice = desk.store.record_of(&desk.class, 1, device).unwrap();
+    let practice = desk.store.record_of(device).unwrap();
     assert_eq!(practice.practice()[0].misconceptions.len(), 1);
     desk.damage("DELETE FROM practice_count");
     let found = additions(&desk.store, &desk.class, 1, Some(device), Record::default());

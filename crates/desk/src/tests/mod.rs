@@ -152,7 +152,7 @@ impl Desk {
     /// Adds to a seat's practice of a concept on a date, as if its device had handed it in.
     pub fn practise(&self, seat: u32, on: &str, concept: &str, add: impl FnOnce(&mut Practice)) {
         let here = (self.store)
-            .record_of(&self.class, seat, self.device(seat))
+            .record_of(self.device(seat))
             .unwrap();
         let concept = ConceptId::new(concept).unwrap();
         let mut entry = (here.practice().iter())
@@ -197,7 +197,7 @@ impl Desk {
 
     fn writer(&self, seat: u32) -> ReportWriter<'_> {
         let device = self.device(seat);
-        self.store.report_writer(&self.class, seat, device).unwrap()
+        self.store.report_writer(device).unwrap()
     }
 
     /// Keeps a hand-in of a device. Its content is never read.

@@ -227,9 +227,9 @@ fn step(from_limit: f64, to_end: f64) -> Certainty {
     if from_limit >= to_end {
         Certainty::Clear
     } else if from_limit >= to_end / 2.0 {
-        Certainty::Probable
+        Certainty::Likely
     } else {
-        Certainty::Unsure
+        Certainty::NotSure
     }
 }
 
@@ -239,7 +239,7 @@ fn steps(row: &BoardRow) -> [Certainty; 2] {
         let step = if row.ask_first {
             Certainty::AskFirst
         } else {
-            Certainty::OrderOnly
+            Certainty::RatingsAlone
         };
         return [step; 2];
     };
@@ -299,7 +299,7 @@ fn verdict_to_say(screens: &Screens, today: NaiveDate) -> Option<&TaughtAgainEnt
     };
     newest(&[
         HelpSays::RoseMore,
-        HelpSays::ProbablyRoseMore,
+        HelpSays::LikelyRoseMore,
         HelpSays::NoSign,
     ])
     .or_else(|| newest(&[HelpSays::CannotTell]))
@@ -444,7 +444,7 @@ fn agrees_one(
                 }
             }
             assert_eq!(
-                sentence.certainty == Certainty::OrderOnly,
+                sentence.certainty == Certainty::RatingsAlone,
                 !estimated && !row.unwrap().ask_first
             );
         }
@@ -461,7 +461,7 @@ fn agrees_one(
             let again = (entry.help.next_on).filter(|_| *help == HelpSays::CannotTell);
             assert_eq!(*next_on, again);
             assert_eq!(
-                sentence.certainty == Certainty::Unsure,
+                sentence.certainty == Certainty::NotSure,
                 *help == HelpSays::CannotTell
             );
             let clear = sentence.certainty == Certainty::Clear;
@@ -557,9 +557,9 @@ fn in_a_thousand_classes_no_sentence_differs_from_the_screens() {
     for step in [
         "Counted",
         "Clear",
-        "Probable",
-        "Unsure",
-        "OrderOnly",
+        "Likely",
+        "NotSure",
+        "RatingsAlone",
         "AskFirst",
     ] {
         assert!(seen.keys().any(|(_, s)| s == step), "{step}: {seen:?}");
@@ -614,7 +614,7 @@ fn ratings_alone_count_students_and_give_no_level() {
     let seats: Vec<u32> = students.iter().map(|student| student.seat).collect();
     assert_eq!(seats, [1, 2, 3, 4]);
     assert!(
-        (found.sentences.iter()).all(|sentence| sentence.certainty == Certainty::OrderOnly),
+        (found.sentences.iter()).all(|sentence| sentence.certainty == Certainty::RatingsAlone),
         "{:?}",
         found.sentences
     );

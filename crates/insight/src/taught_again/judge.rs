@@ -54,7 +54,7 @@ pub enum HelpVerdict {
     /// The range holds both no effect and a clear one.
     CannotTell,
     /// It rose more than the others, by the likely range.
-    ProbablyRoseMore,
+    LikelyRoseMore,
     /// It rose more than the others, by a range that misses one in fifty on this side.
     RoseMore,
 }
@@ -71,7 +71,7 @@ pub(super) fn effect(own: &Change, comparison: &Comparison) -> Effect {
     let verdict = if logit > point(SURE) {
         HelpVerdict::RoseMore
     } else if low > 0.0 {
-        HelpVerdict::ProbablyRoseMore
+        HelpVerdict::LikelyRoseMore
     } else if high < CLEAR_EFFECT {
         HelpVerdict::NoSign
     } else {

@@ -105,7 +105,7 @@ fn a_class_that_rises_on_everything_did_not_rise_more() {
     });
     let effect = found(&since, &all()).unwrap();
     assert!(effect.others_logit > 0.4, "{effect:?}");
-    assert!(effect.verdict < HelpVerdict::ProbablyRoseMore, "{effect:?}");
+    assert!(effect.verdict < HelpVerdict::LikelyRoseMore, "{effect:?}");
 }
 
 #[test]

@@ -151,7 +151,7 @@ fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted
 fn says(w: &Words, help: &HelpView) -> Drafted<String> {
     let says = w.get(match help.says {
         HelpSays::RoseMore => "taught-says-rose-more",
-        HelpSays::ProbablyRoseMore => "taught-says-probably-rose-more",
+        HelpSays::LikelyRoseMore => "taught-says-likely-rose-more",
         HelpSays::CannotTell => "taught-says-cannot-tell",
         HelpSays::NoSign => "taught-says-no-sign",
         HelpSays::TooSoon => "taught-says-too-soon",

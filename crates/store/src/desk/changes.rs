@@ -3,6 +3,7 @@
 use super::super::StoreError;
 use super::DeskStore;
 use super::cells::FILE_NAME;
+use super::reports::OF_SEAT;
 use rusqlite::params;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_record::Thing;
@@ -48,12 +49,14 @@ impl DeskStore {
     /// Returns how much the desk holds of a seat.
     pub fn seat_holdings(&self, class: &str, seat: u32) -> Result<SeatHoldings, StoreError> {
         Ok(self.connection.query_row(
-            "SELECT (SELECT count(*) FROM hand_in WHERE class = ?1 AND seat = ?2),
-               (SELECT count(*) FROM check_in WHERE class = ?1 AND seat = ?2)
-                 + (SELECT count(*) FROM paper_check_in WHERE class = ?1 AND seat = ?2),
-               (SELECT min(coalesce(sum(alone + with_help + wrong), 0), 4294967295) FROM practice_count
-                 WHERE class = ?1 AND seat = ?2),
-               (SELECT count(*) FROM observation WHERE class = ?1 AND seat = ?2)",
+            &format!(
+                "SELECT (SELECT count(*) FROM hand_in WHERE class = ?1 AND seat = ?2),
+                   (SELECT count(*) FROM check_in WHERE {OF_SEAT})
+                     + (SELECT count(*) FROM paper_check_in WHERE class = ?1 AND seat = ?2),
+                   (SELECT min(coalesce(sum(alone + with_help + wrong), 0), 4294967295)
+                     FROM practice_count WHERE {OF_SEAT}),
+                   (SELECT count(*) FROM observation WHERE class = ?1 AND seat = ?2)"
+            ),
             params![class, seat],
             |row| {
                 Ok(SeatHoldings {

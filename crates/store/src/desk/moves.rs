@@ -6,13 +6,10 @@ use rusqlite::params;
 use surefoot_record::Thing;
 
 /// The tables whose rows are a student's work and go along with the student. The lines of import
-/// reports go along too, because a later seat may get the number.
-const WORK: [&str; 8] = [
+/// reports go along too, because a later seat may get the number. What is derived belongs to a device.
+const WORK: [&str; 5] = [
     "device",
     "hand_in",
-    "check_in",
-    "practice_count",
-    "misconception_count",
     "paper_check_in",
     "observation",
     "import_file",

@@ -3,6 +3,7 @@
 
 use super::super::StoreError;
 use super::DeskStore;
+use super::reports::{DERIVED, OF_SEAT};
 use rusqlite::params_from_iter;
 use rusqlite::types::Value;
 
@@ -286,6 +287,10 @@ fn belongs(table: &str, columns: &[String], one_seat: bool) -> Option<String> {
             "id IN (SELECT import FROM import_file WHERE class = ?1{of_seat}
                UNION SELECT import FROM hand_in WHERE class = ?1{of_seat})"
         )),
+        _ if DERIVED.contains(&table) => Some(match one_seat {
+            true => OF_SEAT.into(),
+            false => "brought_by IN (SELECT id FROM device WHERE class = ?1)".into(),
+        }),
         _ if !has("class") => None,
         _ if !one_seat => Some("class = ?1".into()),
         _ => has("seat").then(|| "class = ?1 AND seat = ?2".into()),

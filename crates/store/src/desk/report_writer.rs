@@ -8,26 +8,24 @@ use chrono::NaiveDate;
 use rusqlite::{CachedStatement, ToSql};
 use surefoot_record::{AnswerCount, CheckIn, Key, Practice, Record};
 
-const CHECK_IN: &str =
-    "INSERT INTO check_in (class, seat, device, school_date, concept, confidence_at,
-       confidence, outcome_at, outcome, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)
+const CHECK_IN: &str = "INSERT INTO check_in (brought_by, device, school_date, concept,
+       confidence_at, confidence, outcome_at, outcome) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)
      ON CONFLICT DO UPDATE SET confidence_at = excluded.confidence_at,
        confidence = excluded.confidence, outcome_at = excluded.outcome_at, outcome = excluded.outcome";
 const PRACTICE: &str =
-    "INSERT INTO practice_count (class, seat, device, school_date, concept, confidence, alone, with_help,
-       wrong, sequence, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
+    "INSERT INTO practice_count (brought_by, device, school_date, concept, confidence, alone,
+       with_help, wrong, sequence) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
 const MISCONCEPTION: &str =
-    "INSERT INTO misconception_count (class, seat, device, school_date, concept, code, times, brought_by)
-     VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
+    "INSERT INTO misconception_count (brought_by, device, school_date, concept, code, times)
+     VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 
-const HAS_PRACTICE: &str = "SELECT EXISTS (SELECT 1 FROM practice_count
-     WHERE class = ?1 AND seat = ?2 AND brought_by = ?3)";
-const DROP_PRACTICE: &str = "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2
-     AND device = ?3 AND school_date = ?4 AND concept = ?5 AND brought_by = ?6";
-const DROP_MISCONCEPTIONS: &str = "DELETE FROM misconception_count WHERE class = ?1 AND seat = ?2
-     AND device = ?3 AND school_date = ?4 AND concept = ?5 AND brought_by = ?6";
+const HAS_PRACTICE: &str = "SELECT EXISTS (SELECT 1 FROM practice_count WHERE brought_by = ?1)";
+const DROP_PRACTICE: &str = "DELETE FROM practice_count
+     WHERE brought_by = ?1 AND device = ?2 AND school_date = ?3 AND concept = ?4";
+const DROP_MISCONCEPTIONS: &str = "DELETE FROM misconception_count
+     WHERE brought_by = ?1 AND device = ?2 AND school_date = ?3 AND concept = ?4";
 
-/// Writes the reports of one seat.
+/// Writes the reports that one signing key brought.
 pub struct ReportWriter<'d> {
     check_in: CachedStatement<'d>,
     practice: CachedStatement<'d>,
@@ -39,31 +37,24 @@ pub struct ReportWriter<'d> {
 }
 
 impl DeskStore {
-    /// Returns a writer of the reports of a seat that came by one signing key: `brought_by` is the
-    /// first device of the seat with that key.
-    pub fn report_writer(
-        &self,
-        class: &str,
-        seat: u32,
-        brought_by: i64,
-    ) -> Result<ReportWriter<'_>, StoreError> {
-        let for_seat = |sql, at| -> rusqlite::Result<CachedStatement<'_>> {
+    /// Returns a writer of the reports that came by one signing key: `brought_by` is the first
+    /// device of the seat with that key.
+    pub fn report_writer(&self, brought_by: i64) -> Result<ReportWriter<'_>, StoreError> {
+        let brought = |sql| -> rusqlite::Result<CachedStatement<'_>> {
             let mut statement = self.connection.prepare_cached(sql)?;
-            // These parameters are the same for every row.
-            bind(&mut statement, 1, class)?;
-            bind(&mut statement, 2, seat)?;
-            bind(&mut statement, at, brought_by)?;
+            // The same for every row.
+            bind(&mut statement, 1, brought_by)?;
             Ok(statement)
         };
         let has_practice = (self.connection.prepare_cached(HAS_PRACTICE)?)
-            .query_row((class, seat, brought_by), |row| row.get(0))?;
+            .query_row([brought_by], |row| row.get(0))?;
         Ok(ReportWriter {
             has_practice,
-            check_in: for_seat(CHECK_IN, 10)?,
-            practice: for_seat(PRACTICE, 11)?,
-            misconception: for_seat(MISCONCEPTION, 8)?,
-            drop_practice: for_seat(DROP_PRACTICE, 6)?,
-            drop_misconceptions: for_seat(DROP_MISCONCEPTIONS, 6)?,
+            check_in: brought(CHECK_IN)?,
+            practice: brought(PRACTICE)?,
+            misconception: brought(MISCONCEPTION)?,
+            drop_practice: brought(DROP_PRACTICE)?,
+            drop_misconceptions: brought(DROP_MISCONCEPTIONS)?,
             date: (NaiveDate::MIN, String::new()),
         })
     }
@@ -86,12 +77,12 @@ impl ReportWriter<'_> {
         format_date(&mut self.date, entry.date);
         let row = &mut self.check_in;
         bind_key(row, entry.key(), &self.date.1)?;
-        bind(row, 6, entry.confidence.map(|said| said.at))?;
+        bind(row, 5, entry.confidence.map(|said| said.at))?;
         let confidence = entry.confidence.and_then(|said| said.value);
-        bind(row, 7, confidence.map(u8::from))?;
-        bind(row, 8, entry.outcome.map(|said| said.at))?;
+        bind(row, 6, confidence.map(u8::from))?;
+        bind(row, 7, entry.outcome.map(|said| said.at))?;
         let outcome = entry.outcome.and_then(|said| said.value);
-        bind(row, 9, outcome.map(outcome_word))?;
+        bind(row, 8, outcome.map(outcome_word))?;
         row.raw_execute()?;
         Ok(())
     }
@@ -122,22 +113,22 @@ impl ReportWriter<'_> {
         for count in counts {
             bind(
                 row,
-                6,
+                5,
                 count
                     .confidence
                     .map_or(-1, |confidence| i64::from(u8::from(confidence))),
             )?;
-            bind(row, 7, count.alone)?;
-            bind(row, 8, count.with_help)?;
-            bind(row, 9, count.wrong)?;
-            bind(row, 10, entry.sequence)?;
+            bind(row, 6, count.alone)?;
+            bind(row, 7, count.with_help)?;
+            bind(row, 8, count.wrong)?;
+            bind(row, 9, entry.sequence)?;
             row.raw_execute()?;
         }
         let row = &mut self.misconception;
         bind_key(row, entry.key(), &self.date.1)?;
         for (code, times) in &entry.misconceptions {
-            bind(row, 6, code.as_str())?;
-            bind(row, 7, times)?;
+            bind(row, 5, code.as_str())?;
+            bind(row, 6, times)?;
             row.raw_execute()?;
         }
         Ok(())
@@ -160,7 +151,7 @@ fn bind_key(
     (device, _, concept): Key<'_>,
     date: &str,
 ) -> rusqlite::Result<()> {
-    bind(statement, 3, device.as_str())?;
-    bind(statement, 4, date)?;
-    bind(statement, 5, concept.as_str())
+    bind(statement, 2, device.as_str())?;
+    bind(statement, 3, date)?;
+    bind(statement, 4, concept.as_str())
 }

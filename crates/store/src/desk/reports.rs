@@ -12,6 +12,13 @@ use surefoot_record::{
     AnswerCount, CheckIn, CheckInSource, CountedDates, MisconceptionCode, Practice, Record,
 };
 
+/// The tables of what is derived from the hand-ins.
+pub(super) const DERIVED: [&str; 3] = ["check_in", "practice_count", "misconception_count"];
+
+/// Which rows of these are a seat's, given its class and number.
+pub(super) const OF_SEAT: &str =
+    "brought_by IN (SELECT id FROM device WHERE class = ?1 AND seat = ?2)";
+
 /// How a seat's practice of one concept on one date went, for one degree of confidence.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PracticeReport {
@@ -64,13 +71,10 @@ pub struct ReportRow<'r> {
 impl DeskStore {
     /// Removes all derived reports of a seat.
     pub fn clear_reports(&self, class: &str, seat: u32) -> Result<(), StoreError> {
-        for sql in [
-            "DELETE FROM check_in WHERE class = ?1 AND seat = ?2",
-            "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2",
-            "DELETE FROM misconception_count WHERE class = ?1 AND seat = ?2",
-        ] {
+        for table in DERIVED {
+            let sql = format!("DELETE FROM {table} WHERE {OF_SEAT}");
             self.connection
-                .prepare_cached(sql)?
+                .prepare_cached(&sql)?
                 .execute(params![class, seat])?;
         }
         Ok(())
@@ -90,8 +94,9 @@ impl DeskStore {
             None => ("", "~"), // sort before and after every date
         };
         let mut query = self.connection.prepare_cached(
-            "SELECT seat, school_date, concept, confidence_at, confidence, outcome_at, outcome
-             FROM check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3",
+            "SELECT d.seat, c.school_date, c.concept, c.confidence_at, c.confidence, c.outcome_at, c.outcome
+             FROM device d CROSS JOIN check_in c ON c.brought_by = d.id
+             WHERE d.class = ?1 AND c.school_date BETWEEN ?2 AND ?3",
         )?;
         let mut rows = query.query([class, first, last])?;
         while let Some(row) = rows.next()? {
@@ -125,8 +130,11 @@ impl DeskStore {
         mut each: impl FnMut(PracticeReport),
     ) -> Result<(), StoreError> {
         let mut query = self.connection.prepare_cached(
-            "SELECT seat, device, school_date, concept, nullif(confidence, -1), alone, with_help, wrong, sequence
-             FROM practice_count WHERE class = ?1 ORDER BY class, seat, brought_by, device, school_date, concept, practice_count.confidence",
+            // Both keys have this order, so nothing is sorted.
+            "SELECT d.seat, c.device, c.school_date, c.concept, nullif(c.confidence, -1), c.alone, c.with_help,
+               c.wrong, c.sequence
+             FROM device d CROSS JOIN practice_count c ON c.brought_by = d.id WHERE d.class = ?1
+             ORDER BY d.seat, d.device, d.signing_key, c.device, c.school_date, c.concept, c.confidence",
         )?;
         let mut rows = query.query([class])?;
         while let Some(row) = rows.next()? {
@@ -135,13 +143,14 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Returns the check-ins and practice counts of one seat that came by one signing key.
-    pub fn record_of(&self, class: &str, seat: u32, brought_by: i64) -> Result<Record, StoreError> {
+    /// Returns the check-ins and practice counts that came by one signing key: `brought_by` is the
+    /// first device of the seat with that key.
+    pub fn record_of(&self, brought_by: i64) -> Result<Record, StoreError> {
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome
-             FROM check_in WHERE class = ?1 AND seat = ?2 AND brought_by = ?3",
+             FROM check_in WHERE brought_by = ?1",
         )?;
-        let mut rows = query.query(params![class, seat, brought_by])?;
+        let mut rows = query.query([brought_by])?;
         let mut check_ins = Vec::new();
         while let Some(row) = rows.next()? {
             check_ins.push(CheckIn {
@@ -154,10 +163,10 @@ impl DeskStore {
         }
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, sequence, nullif(confidence, -1), alone, with_help, wrong
-             FROM practice_count WHERE class = ?1 AND seat = ?2 AND brought_by = ?3
+             FROM practice_count WHERE brought_by = ?1
              ORDER BY device, school_date, concept, practice_count.confidence",
         )?;
-        let mut rows = query.query(params![class, seat, brought_by])?;
+        let mut rows = query.query([brought_by])?;
         let mut practice: Vec<Practice> = Vec::new();
         while let Some(row) = rows.next()? {
             let entry = Practice {
@@ -180,9 +189,9 @@ impl DeskStore {
         }
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, code, times
-             FROM misconception_count WHERE class = ?1 AND seat = ?2 AND brought_by = ?3",
+             FROM misconception_count WHERE brought_by = ?1",
         )?;
-        let mut rows = query.query(params![class, seat, brought_by])?;
+        let mut rows = query.query([brought_by])?;
         while let Some(row) = rows.next()? {
             let (device, date, concept) =
                 (device_at(row, 0)?, date_at(row, 1)?, concept_at(row, 2)?);
@@ -209,12 +218,14 @@ impl DeskStore {
         Ok(self
             .connection
             .prepare_cached(
-                "SELECT coalesce(sum(school_date BETWEEN ?3 AND ?4), 0),
-                        coalesce(sum(school_date NOT BETWEEN ?3 AND ?4), 0)
-                 FROM (SELECT school_date FROM check_in WHERE class = ?1 AND seat = ?2
-                       UNION ALL
-                       SELECT school_date FROM (SELECT DISTINCT brought_by, device, school_date, concept
-                         FROM practice_count WHERE class = ?1 AND seat = ?2))",
+                &format!(
+                    "SELECT coalesce(sum(school_date BETWEEN ?3 AND ?4), 0),
+                            coalesce(sum(school_date NOT BETWEEN ?3 AND ?4), 0)
+                     FROM (SELECT school_date FROM check_in WHERE {OF_SEAT}
+                           UNION ALL
+                           SELECT school_date FROM (SELECT DISTINCT brought_by, device, school_date, concept
+                             FROM practice_count WHERE {OF_SEAT}))"
+                ),
             )?
             .query_row(
                 params![class, seat, year.first_day.to_string(), year.last_day.to_string()],
@@ -225,8 +236,10 @@ impl DeskStore {
     /// Returns the practice counts of a class by seat, date and concept.
     pub fn practice(&self, class: &str) -> Result<Vec<PracticeReport>, StoreError> {
         self.rows(
-            "SELECT seat, device, school_date, concept, nullif(confidence, -1), alone, with_help, wrong, sequence
-             FROM practice_count WHERE class = ?1 ORDER BY seat, school_date, concept, device, confidence",
+            "SELECT d.seat, c.device, c.school_date, c.concept, nullif(c.confidence, -1), c.alone, c.with_help,
+               c.wrong, c.sequence
+             FROM device d CROSS JOIN practice_count c ON c.brought_by = d.id WHERE d.class = ?1
+             ORDER BY d.seat, c.school_date, c.concept, c.device, c.confidence",
             [class],
             practice_at,
         )
@@ -240,10 +253,10 @@ impl DeskStore {
         dates: CountedDates,
     ) -> Result<Vec<MisconceptionReport>, StoreError> {
         self.rows(
-            "SELECT seat, max(school_date), concept, code, min(sum(times), 4294967295)
-             FROM misconception_count
-             WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
-             GROUP BY seat, concept, code ORDER BY seat, concept, 5 DESC, code",
+            "SELECT d.seat, max(c.school_date), c.concept, c.code, min(sum(c.times), 4294967295)
+             FROM device d CROSS JOIN misconception_count c ON c.brought_by = d.id
+             WHERE d.class = ?1 AND c.school_date BETWEEN ?2 AND ?3
+             GROUP BY d.seat, c.concept, c.code ORDER BY d.seat, c.concept, 5 DESC, c.code",
             params![class, dates.first().to_string(), dates.last().to_string()],
             |row| {
                 Ok(MisconceptionReport {
@@ -266,11 +279,13 @@ impl DeskStore {
         Ok(self
             .rows(
                 "SELECT seat, max(school_date) FROM (
-                   SELECT seat, school_date FROM check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
+                   SELECT d.seat, c.school_date FROM device d CROSS JOIN check_in c ON c.brought_by = d.id
+                     WHERE d.class = ?1 AND c.school_date BETWEEN ?2 AND ?3
                    UNION ALL
                    SELECT seat, school_date FROM paper_check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
                    UNION ALL
-                   SELECT seat, school_date FROM practice_count WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
+                   SELECT d.seat, c.school_date FROM device d CROSS JOIN practice_count c ON c.brought_by = d.id
+                     WHERE d.class = ?1 AND c.school_date BETWEEN ?2 AND ?3
                  ) GROUP BY seat",
                 params![class, dates.first().to_string(), dates.last().to_string()],
                 |row| Ok((row.get(0)?, date_at(row, 1)?)),

@@ -148,10 +148,8 @@ CREATE TABLE hand_in (
 
 -- Derived: the union of the check-ins of each (device, school date, concept), apart for each
 -- signing key: `brought_by` is the first device of the seat with that key. So nobody replaces
--- what came by another key.
+-- what came by another key. The device says whose they are, so these rows do not.
 CREATE TABLE check_in (
-    class TEXT NOT NULL,
-    seat INTEGER NOT NULL,
     brought_by INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
     device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
@@ -160,14 +158,11 @@ CREATE TABLE check_in (
     confidence INTEGER,
     outcome_at INTEGER,
     outcome TEXT,
-    PRIMARY KEY (class, seat, brought_by, device, school_date, concept),
-    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+    PRIMARY KEY (brought_by, device, school_date, concept)
 ) STRICT, WITHOUT ROWID;
 
 -- Derived: practice counts by how sure the student said to be (-1: not said).
 CREATE TABLE practice_count (
-    class TEXT NOT NULL,
-    seat INTEGER NOT NULL,
     brought_by INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
     device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
@@ -177,22 +172,18 @@ CREATE TABLE practice_count (
     with_help INTEGER NOT NULL,
     wrong INTEGER NOT NULL,
     sequence INTEGER NOT NULL,          -- of the entry that these counts are part of
-    PRIMARY KEY (class, seat, brought_by, device, school_date, concept, confidence),
-    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+    PRIMARY KEY (brought_by, device, school_date, concept, confidence)
 ) STRICT, WITHOUT ROWID;
 
 -- Derived: how often which misconception was recognised.
 CREATE TABLE misconception_count (
-    class TEXT NOT NULL,
-    seat INTEGER NOT NULL,
     brought_by INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
     device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
     code TEXT NOT NULL,
     times INTEGER NOT NULL,
-    PRIMARY KEY (class, seat, brought_by, device, school_date, concept, code),
-    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+    PRIMARY KEY (brought_by, device, school_date, concept, code)
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE assignment (

@@ -956,11 +956,11 @@ export type Comparison = {
 /**
  * Students with a high last rating and wrong results, most wrong first.
  */
-sure_but_wrong: Array<Mismatch>, 
+sure_but_wrong: Array<Contradiction>, 
 /**
  * Students with a low last rating and right results, most right first.
  */
-unsure_but_right: Array<Mismatch>, 
+unsure_but_right: Array<Contradiction>, 
 /**
  * Each student's calibration.
  */
@@ -2552,7 +2552,7 @@ more_high: number,
  * Concepts that were not taught again, compared with.
  */
 concepts: number, };
-export type HelpSays = "rose_more" | "probably_rose_more" | "cannot_tell" | "no_sign" | "too_soon" | "no_answers" | "few_others" | "taught_once_more";
+export type HelpSays = "rose_more" | "likely_rose_more" | "cannot_tell" | "no_sign" | "too_soon" | "no_answers" | "few_others" | "taught_once_more";
 export type HelpView = { 
 /**
  * What is said.
@@ -3172,7 +3172,7 @@ code: string,
  * How often it led to an answer.
  */
 count: number, };
-export type Mismatch = { 
+export type Contradiction = { 
 /**
  * The student.
  */

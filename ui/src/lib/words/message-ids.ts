@@ -1907,7 +1907,7 @@ export type MessageId =
   | 'strand-number-system'
   | 'strand-ratio'
   | 'taught-says-rose-more'
-  | 'taught-says-probably-rose-more'
+  | 'taught-says-likely-rose-more'
   | 'taught-says-cannot-tell'
   | 'taught-says-no-sign'
   | 'taught-says-too-soon'

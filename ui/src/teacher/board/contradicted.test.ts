@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { CalibrationVerdict, Comparison, Mismatch } from '../../lib/backend';
+import type { CalibrationVerdict, Comparison, Contradiction } from '../../lib/backend';
 import { byConcept, byStudent } from './contradicted';
 
-const mismatch = (seat: number, id: string): Mismatch => ({
+const contradiction = (seat: number, id: string): Contradiction => ({
   student: { seat, name: null, has_it: null },
   concept: { id, strand: 'x', title: id, i_can: '', has_exercises: true },
   rating: 2,
@@ -20,8 +20,8 @@ const student = (seat: number, verdict: CalibrationVerdict) => ({
   brier: null,
 });
 const comparison: Comparison = {
-  sure_but_wrong: [mismatch(1, 'a'), mismatch(2, 'b'), mismatch(3, 'b')],
-  unsure_but_right: [mismatch(1, 'b')],
+  sure_but_wrong: [contradiction(1, 'a'), contradiction(2, 'b'), contradiction(3, 'b')],
+  unsure_but_right: [contradiction(1, 'b')],
   students: [
     student(1, 'near'),
     student(2, 'over'),
@@ -43,7 +43,7 @@ const comparison: Comparison = {
 };
 
 test('both orders tell the same pairs of a student and a concept', () => {
-  const pairs = (lists: { sure: Mismatch[]; unsure: Mismatch[] }[]) =>
+  const pairs = (lists: { sure: Contradiction[]; unsure: Contradiction[] }[]) =>
     lists
       .flatMap(({ sure, unsure }) => [
         ...sure.map((one) => `sure ${one.student.seat} ${one.concept.id}`),

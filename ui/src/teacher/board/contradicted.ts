@@ -3,21 +3,21 @@ import type {
   Comparison,
   ConceptName,
   GroupMember,
-  Mismatch,
+  Contradiction,
 } from '../../lib/backend';
 
 /** A concept, with the students whose ratings and results disagree on it. */
 export interface ConceptLine {
   concept: ConceptName;
-  sure: Mismatch[];
-  unsure: Mismatch[];
+  sure: Contradiction[];
+  unsure: Contradiction[];
 }
 
 /** A student, with the concepts on which ratings and results disagree. */
 export interface StudentLine {
   student: GroupMember;
-  sure: Mismatch[];
-  unsure: Mismatch[];
+  sure: Contradiction[];
+  unsure: Contradiction[];
   /** The verdict over all answers of the year, if ratings and results disagree in it. */
   verdict: CalibrationVerdict | null;
 }
@@ -28,7 +28,7 @@ const size = ({ sure, unsure }: { sure: unknown[]; unsure: unknown[] }) =>
 /** The concepts of both lists, those of most students first. */
 export function byConcept({ sure_but_wrong, unsure_but_right }: Comparison): ConceptLine[] {
   const found = new Map<string, ConceptLine>();
-  const line = ({ concept }: Mismatch) => {
+  const line = ({ concept }: Contradiction) => {
     const made = found.get(concept.id) ?? { concept, sure: [], unsure: [] };
     found.set(concept.id, made);
     return made;
@@ -40,7 +40,7 @@ export function byConcept({ sure_but_wrong, unsure_but_right }: Comparison): Con
 
 /** The students of both lists, and those of whom it is true over the whole year. */
 export function byStudent(comparison: Comparison): StudentLine[] {
-  const of = (list: Mismatch[], seat: number) => list.filter((one) => one.student.seat === seat);
+  const of = (list: Contradiction[], seat: number) => list.filter((one) => one.student.seat === seat);
   return comparison.students
     .map(({ student, verdict }) => ({
       student,

@@ -39,7 +39,7 @@ const kinds: SentenceKind[] = [
   { kind: 'sure_but_wrong', students: [student] },
   { kind: 'unsure_but_right', students: [student, { seat: 4, name: null }] },
 ];
-const steps: Certainty[] = ['counted', 'clear', 'probable', 'unsure', 'order_only', 'ask_first'];
+const steps: Certainty[] = ['counted', 'clear', 'likely', 'not_sure', 'ratings_alone', 'ask_first'];
 const sentence = (says: SentenceKind, certainty: Certainty): Sentence => ({
   says,
   certainty,
@@ -74,8 +74,8 @@ test('every step of certainty has its own words', () => {
   }
   const [estimated] = weak;
   const main = (step: Certainty) => estimated && sentenceWords(sentence(estimated, step)).main;
-  expect(main('probable')).toContain('likely weak');
-  expect(main('unsure')).toContain('may be weak');
+  expect(main('likely')).toContain('likely weak');
+  expect(main('not_sure')).toContain('may be weak');
 });
 
 test('what came of teaching again is said in the words of the verdict', () => {
@@ -88,7 +88,7 @@ test('what came of teaching again is said in the words of the verdict', () => {
   expect(words('rose_more', 24, null)).toBe(
     '“Area”: those taught again rose more than the rest. 24 students were taught it again on Tuesday, November 3.',
   );
-  expect(words('probably_rose_more', 1, null)).toMatch(/probably rose more.*One student was/);
+  expect(words('likely_rose_more', 1, null)).toMatch(/probably rose more.*One student was/);
   expect(words('no_sign', 24, null)).toContain('no sign');
   expect(words('cannot_tell', 24, '2026-12-01')).toMatch(/cannot be told yet.*Look again on .*1/);
   expect(words('cannot_tell', 24, null)).toContain(say('taught-never'));

@@ -18,7 +18,7 @@ export function sentenceWords({ says, concept, certainty }: Sentence): SentenceW
     says.kind === 'taught_again' ||
     (says.kind === 'weak' &&
       says.heads !== null &&
-      (certainty === 'clear' || certainty === 'probable'));
+      (certainty === 'clear' || certainty === 'likely'));
   const how = told ? [] : [say(`now-certain-${kebab(certainty)}`)];
   return { main: main ?? '', rest: [...why, ...how] };
 }

@@ -145,10 +145,10 @@ fn worked(lines: &[Line], wrong_at: usize, dice: &mut Dice) -> Option<(Vec<Expr>
         let (value, left) = result(*does, &values, exprs)?;
         let right = write(*does, value)?;
         if n == wrong_at {
-            let slip = slip(*does, &values, value, dice)?;
+            let wrong = mistake(*does, &values, value, dice)?;
             mended = Some((right, value));
-            results.push(slip);
-            written.push(write(*does, slip)?);
+            results.push(wrong);
+            written.push(write(*does, wrong)?);
         } else {
             results.push(value);
             written.push(right);
@@ -209,15 +209,15 @@ fn write(does: Does, value: Ratio<i64>) -> Option<Expr> {
     }
 }
 
-/// A mistake that a child makes in this line.
-fn slip(
+/// What a child writes who makes a mistake in this line.
+fn mistake(
     does: Does,
     values: &[Ratio<i64>],
     value: Ratio<i64>,
     dice: &mut Dice,
 ) -> Option<Ratio<i64>> {
     let least = values.iter().min().copied()?;
-    let slip = match does {
+    let wrong = match does {
         // A ten that is not carried, or one too many.
         Does::Add => {
             let ten = if value >= Ratio::from(100) { 10 } else { 1 };
@@ -259,7 +259,7 @@ fn slip(
         Does::AddOver(bottom) => value + Ratio::new(1, bottom),
         Does::SubtractOver(bottom) => value + Ratio::new(1, bottom),
     };
-    (slip != value && slip > Ratio::from(0)).then_some(slip)
+    (wrong != value && wrong > Ratio::from(0)).then_some(wrong)
 }
 
 /// What is worked out, and the lines of the method that the grade uses.

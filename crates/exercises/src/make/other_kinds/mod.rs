@@ -9,12 +9,12 @@ mod boxes;
 mod equations;
 mod judged;
 mod lines;
+mod misconceptions;
 mod missing;
 mod parts;
 mod reasons;
 mod sentence;
 mod shown;
-mod slips;
 mod ways;
 
 use super::answers::choice;
@@ -30,13 +30,13 @@ use boxes::fill_the_boxes;
 use equations::equation_then_answer;
 use judged::{compare_answer, right_or_mend, who_then_answer};
 use lines::find_the_mistake;
+use misconceptions::name_the_misconception;
 use missing::missing_number;
 use num_rational::Ratio;
 pub use parts::two_parts;
 use reasons::compare_and_say_why;
 use serde_json::json;
 use shown::as_shown;
-use slips::name_the_slip;
 use ways::compare_two_ways;
 
 /// The draft asked in another way, if the dice say so and its task allows it.
@@ -54,8 +54,8 @@ pub fn asked_otherwise(
         .map_or(0, |digit| digit.saturating_sub(b'0'));
     match (level, dice.from(0..=19)) {
         (_, 0) => right_or_mend(draft, dice),
-        (_, 1 | 2) => name_the_slip(draft, dice).or_else(|| right_or_mend(draft, dice)),
-        (_, 3) => compare_answer(draft, dice).or_else(|| name_the_slip(draft, dice)),
+        (_, 1 | 2) => name_the_misconception(draft, dice).or_else(|| right_or_mend(draft, dice)),
+        (_, 3) => compare_answer(draft, dice).or_else(|| name_the_misconception(draft, dice)),
         (_, 4) => fill_the_boxes(draft, dice).or_else(|| missing_number(draft, grade, dice)),
         (_, 5) => missing_number(draft, grade, dice).or_else(|| fill_the_boxes(draft, dice)),
         (_, 6) => between_then_answer(draft, dice).or_else(|| fill_the_boxes(draft, dice)),

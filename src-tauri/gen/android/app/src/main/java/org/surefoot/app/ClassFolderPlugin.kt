@@ -54,8 +54,8 @@ class ClassFolderArgs {
 private class NotAllowed : Exception()
 
 /**
- * Passes the requests of `class_folder_android.rs` on to the provider of a document tree. Knows
- * nothing of class folders.
+ * Passes the requests of `class_folder_android.rs` on to the provider of a document. Knows nothing
+ * of class folders.
  *
  * Every request runs in a thread of its own, because a provider may wait for a network. What goes
  * back is ASCII: the bridge ends the program at signs that Java writes otherwise than UTF-8, and
@@ -65,8 +65,8 @@ private class NotAllowed : Exception()
 class ClassFolderPlugin(private val activity: Activity) : Plugin(activity) {
   private val resolver get() = activity.contentResolver
   private val signals = CopyOnWriteArraySet<CancellationSignal>()
-  private val threads =
-    Executors.newCachedThreadPool { work -> Thread(work, "class-folder").apply { isDaemon = true } }
+  private val threads = Executors.newCachedThreadPool(::thread)
+  private val clock = Executors.newSingleThreadScheduledExecutor(::thread)
 
   /** Lets the person choose a folder, and keeps the right to use it. */
   @Command
@@ -130,6 +130,16 @@ class ClassFolderPlugin(private val activity: Activity) : Plugin(activity) {
         Thread.sleep(PAUSE_MILLIS)
       }
       found ?: throw TimeoutException()
+    }
+
+  /** Says the name of a file that was picked or opened. */
+  @Command
+  fun nameDocument(invoke: Invoke) =
+    answer(invoke) { args, signal ->
+      val file = Uri.parse(args.document)
+      val cursor = resolver.query(file, arrayOf(Document.COLUMN_DISPLAY_NAME), null, null, null, signal)
+      val name = cursor?.use { if (it.moveToFirst()) text(it, Document.COLUMN_DISPLAY_NAME) else null }
+      JSObject().put("name", Uri.encode((name ?: "").take(MOST_NAME)))
     }
 
   /** Copies a document into a private file, at most so many bytes. */
@@ -211,20 +221,24 @@ class ClassFolderPlugin(private val activity: Activity) : Plugin(activity) {
     for (signal in signals) signal.cancel()
   }
 
+  private fun thread(work: Runnable) = Thread(work, "class-folder").apply { isDaemon = true }
+
   /** Does the work of a command in a thread, and answers with what came of it or a word. */
   private fun answer(invoke: Invoke, work: (ClassFolderArgs, CancellationSignal) -> JSObject) {
     val signal = CancellationSignal()
     signals.add(signal)
+    // Rust waits for less; what a provider never answers keeps no thread.
+    val end = clock.schedule(signal::cancel, MOST_SECONDS, TimeUnit.SECONDS)
     threads.execute {
-      var result: JSObject? = null
-      var fault = "other"
       try {
-        result = work(invoke.parseArgs(ClassFolderArgs::class.java), signal)
+        invoke.resolve(work(invoke.parseArgs(ClassFolderArgs::class.java), signal))
       } catch (e: Throwable) {
-        fault = word(e)
+        val fault = word(e)
+        invoke.reject(fault, fault)
+      } finally {
+        end.cancel(false)
+        signals.remove(signal)
       }
-      signals.remove(signal)
-      if (result != null) invoke.resolve(result) else invoke.reject(fault, fault)
     }
   }
 
@@ -313,7 +327,7 @@ class ClassFolderPlugin(private val activity: Activity) : Plugin(activity) {
     var more = false
     while (cursor.moveToNext()) {
       looked += 1
-      if (looked > MOST_ROWS || rows.length > MOST_SIGNS) {
+      if (looked > MOST_ROWS) {
         more = true
         break
       }
@@ -325,7 +339,9 @@ class ClassFolderPlugin(private val activity: Activity) : Plugin(activity) {
         (prefix != null && name.startsWith(prefix)) ||
           args.extensions.any { name.endsWith(".$it", ignoreCase = true) }
       if (!named && !fits) continue
-      if (!named && listed >= args.most) {
+      // Half of the room is for names that are asked for, so that no others crowd them out.
+      val isFull = if (named) rows.length > MOST_SIGNS else rows.length > MOST_SIGNS / 2
+      if (isFull || (!named && listed >= args.most)) {
         more = true
         continue
       }
@@ -369,10 +385,11 @@ class ClassFolderPlugin(private val activity: Activity) : Plugin(activity) {
     const val PAUSE_MILLIS = 500L
     const val PART_BYTES = 64 * 1024
     const val NAME_SECONDS = 5L
+    const val MOST_SECONDS = 60L
 
     /** Bounds of a listing, whatever its provider gives. */
     const val MOST_ROWS = 500_000
-    const val MOST_SIGNS = 16_000_000
+    const val MOST_SIGNS = 8_000_000
     const val MOST_NAME = 1_000
 
     val COLUMNS =

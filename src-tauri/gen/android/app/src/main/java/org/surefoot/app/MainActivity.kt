@@ -15,8 +15,12 @@ class MainActivity : TauriActivity() {
   /** Whether the system ended the program and brings its task back. */
   private var comesBack = false
 
+  /** Whether the file that a person chooses now is one to be made. */
+  private var isMaking = false
+
   override fun onCreate(savedInstanceState: Bundle?) {
     comesBack = savedInstanceState != null
+    isMaking = savedInstanceState?.getBoolean(IS_MAKING) ?: false
     val fromHistory = intent.flags and Intent.FLAG_ACTIVITY_LAUNCHED_FROM_HISTORY != 0
     // A file that was opened before is not opened again; the right to read it may be gone too.
     if (comesBack || fromHistory) intent = Intent(Intent.ACTION_MAIN)
@@ -33,6 +37,18 @@ class MainActivity : TauriActivity() {
         }
       },
     )
+  }
+
+  override fun onSaveInstanceState(outState: Bundle) {
+    super.onSaveInstanceState(outState)
+    outState.putBoolean(IS_MAKING, isMaking)
+  }
+
+  @Deprecated("What the page's dialogs call comes down to it.")
+  override fun startActivityForResult(intent: Intent, requestCode: Int, options: Bundle?) {
+    isMaking = intent.action == Intent.ACTION_CREATE_DOCUMENT
+    @Suppress("DEPRECATION")
+    super.startActivityForResult(intent, requestCode, options)
   }
 
   override fun onResume() {
@@ -59,7 +75,7 @@ class MainActivity : TauriActivity() {
     val made = data.data
     // A folder is no file; whoever chose it is asked again.
     if (made != null && DocumentsContract.isTreeUri(made)) return
-    if (made != null && isEmpty(made)) {
+    if (made != null && isMaking && isEmpty(made)) {
       remove(made)
     } else {
       Rust.onNewIntent(Intent(data).setAction(Intent.ACTION_VIEW))
@@ -92,5 +108,9 @@ class MainActivity : TauriActivity() {
       // The page learns of none of it, so nothing is kept clear twice.
       WindowInsetsCompat.CONSUMED
     }
+  }
+
+  private companion object {
+    const val IS_MAKING = "is-making"
   }
 }

@@ -7,15 +7,15 @@ from fractions import Fraction
 
 from tasks import exact
 
-SLIPS = {}
+MISTAKES = {}
 
 
-def slip(code, *names):
+def misconception(code, *names):
     """Registers what a mistake leads to in these tasks."""
 
     def register(function):
         for name in names:
-            SLIPS[code, name] = function
+            MISTAKES[code, name] = function
         return function
 
     return register
@@ -23,7 +23,7 @@ def slip(code, *names):
 
 def answer_of(code, statement):
     """The answer that the mistake leads to, or None where it is not worked out here."""
-    function = SLIPS.get((code, statement["task"]))
+    function = MISTAKES.get((code, statement["task"]))
     if function is None:
         return None
     try:
@@ -45,149 +45,149 @@ def joined(digits):
     return int("".join(str(d) for d in reversed(digits)))
 
 
-@slip("carry-forgotten", "add")
+@misconception("carry-forgotten", "add")
 def carry_forgotten(s):
     totals = [a + b for a, b in columns(*s["numbers"])]
     return joined([t % 10 for t in totals[:-1]] + [totals[-1]])
 
 
-@slip("carry-written-in-place", "add")
+@misconception("carry-written-in-place", "add")
 def carry_written_in_place(s):
     return joined([a + b for a, b in columns(*s["numbers"])])
 
 
-@slip("smaller-from-larger", "subtract")
+@misconception("smaller-from-larger", "subtract")
 def smaller_from_larger(s):
     return joined([abs(a - b) for a, b in columns(s["from"], s["take"])])
 
 
-@slip("trade-not-taken-away", "subtract")
+@misconception("trade-not-taken-away", "subtract")
 def trade_not_taken_away(s):
     return joined([a - b if a >= b else a + 10 - b for a, b in columns(s["from"], s["take"])])
 
 
-@slip("subtracted-instead", "add")
+@misconception("subtracted-instead", "add")
 def subtracted_instead(s):
     a, b = map(exact, s["numbers"])
     return abs(a - b)
 
 
-@slip("added-instead", "subtract")
+@misconception("added-instead", "subtract")
 def added_instead(s):
     return exact(s["from"]) + exact(s["take"])
 
 
-@slip("added-all-numbers", "missing_addend")
+@misconception("added-all-numbers", "missing_addend")
 def added_all_numbers(s):
     return s["total"] + s["part"]
 
 
-@slip("added-instead-of-multiplied", "multiply", "equal_groups", "scale_up")
+@misconception("added-instead-of-multiplied", "multiply", "equal_groups", "scale_up")
 def added_instead_of_multiplied(s):
     numbers = s.get("numbers") or [v for k, v in s.items() if k != "task"]
     a, b = map(exact, numbers)
     return a + b
 
 
-@slip("one-group-left-out", "equal_groups")
+@misconception("one-group-left-out", "equal_groups")
 def one_group_left_out(s):
     return s["groups"] * s["each"] - s["each"]
 
 
-@slip("multiplied-all-numbers", "share_equally", "how_many_fit", "scale_down")
+@misconception("multiplied-all-numbers", "share_equally", "how_many_fit", "scale_down")
 def multiplied_all_numbers(s):
     a, b = [v for k, v in s.items() if k != "task"]
     return exact(a) * exact(b)
 
 
-@slip("subtracted-instead-of-divided", "share_equally", "how_many_fit", "divide")
+@misconception("subtracted-instead-of-divided", "share_equally", "how_many_fit", "divide")
 def subtracted_instead_of_divided(s):
     a, b = [v for k, v in s.items() if k != "task"]
     return abs(exact(a) - exact(b))
 
 
-@slip("perimeter-for-area", "rectangle_area")
+@misconception("perimeter-for-area", "rectangle_area")
 def perimeter_for_area(s):
     return 2 * (exact(s["width"]) + exact(s["height"]))
 
 
-@slip("area-for-perimeter", "rectangle_perimeter")
+@misconception("area-for-perimeter", "rectangle_perimeter")
 def area_for_perimeter(s):
     return exact(s["width"]) * exact(s["height"])
 
 
-@slip("two-sides-only", "rectangle_perimeter")
+@misconception("two-sides-only", "rectangle_perimeter")
 def two_sides_only(s):
     return exact(s["width"]) + exact(s["height"])
 
 
-@slip("added-sides", "rectangle_area")
+@misconception("added-sides", "rectangle_area")
 def added_sides(s):
     return exact(s["width"]) + exact(s["height"])
 
 
-@slip("triangle-not-halved", "triangle_area")
+@misconception("triangle-not-halved", "triangle_area")
 def triangle_not_halved(s):
     return s["base"] * s["height"]
 
 
-@slip("volume-for-surface", "box_surface")
+@misconception("volume-for-surface", "box_surface")
 def volume_for_surface(s):
     a, b, c = s["edges"]
     return a * b * c
 
 
-@slip("three-faces-only", "box_surface")
+@misconception("three-faces-only", "box_surface")
 def three_faces_only(s):
     a, b, c = s["edges"]
     return a * b + a * c + b * c
 
 
-@slip("added-tops-and-bottoms", "add_fractions")
+@misconception("added-tops-and-bottoms", "add_fractions")
 def added_tops_and_bottoms(s):
     (a, b), (c, d) = (map(int, s[side].split("/")) for side in ("left", "right"))
     return Fraction(a + c, b + d)
 
 
-@slip("percent-as-the-amount", "percent_of")
+@misconception("percent-as-the-amount", "percent_of")
 def percent_as_the_amount(s):
     return s["percent"]
 
 
-@slip("percent-taken-away", "percent_of")
+@misconception("percent-taken-away", "percent_of")
 def percent_taken_away(s):
     return abs(s["amount"] - s["percent"])
 
 
-@slip("percent-added-to-part", "whole_from_percent")
+@misconception("percent-added-to-part", "whole_from_percent")
 def percent_added_to_part(s):
     return s["part"] + s["percent"]
 
 
-@slip("coordinates-swapped", "name_point", "walk_to_point")
+@misconception("coordinates-swapped", "name_point", "walk_to_point")
 def coordinates_swapped(s):
     x, y = [v for k, v in s.items() if k != "task"]
     return (y, x)
 
 
-@slip("sum-for-mean", "mean")
+@misconception("sum-for-mean", "mean")
 def sum_for_mean(s):
     return sum(map(exact, s["data"]))
 
 
-@slip("middle-without-ordering", "median")
+@misconception("middle-without-ordering", "median")
 def middle_without_ordering(s):
     data = list(map(exact, s["data"]))
     half = len(data) // 2
     return data[half] if len(data) % 2 else (data[half - 1] + data[half]) / 2
 
 
-@slip("base-times-exponent", "evaluate")
+@misconception("base-times-exponent", "evaluate")
 def base_times_exponent(s):
     base, exponent = s["expression"].split("^")
     return int(base) * int(exponent)
 
 
-@slip("first-turn-only", "turns_and_more", "turns_to_full")
+@misconception("first-turn-only", "turns_and_more", "turns_to_full")
 def first_turn_only(s):
     return s["turns"]

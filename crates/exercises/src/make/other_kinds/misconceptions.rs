@@ -12,20 +12,20 @@ use surefoot_catalogue::{Language, Text};
 
 /// A child gives an answer. The first part asks which of two mistakes leads to it, or none; the
 /// second part is the right answer. Each of the three is as often right.
-pub(super) fn name_the_slip(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
+pub(super) fn name_the_misconception(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     let (entry, key) = draft.answer.as_ref()?;
     if matches!(entry, Entry::Boxes { .. } | Entry::TwoParts { .. }) {
         return None;
     }
-    let mut slips: Vec<(&'static str, &Answer)> = Vec::new();
+    let mut two_of: Vec<(&'static str, &Answer)> = Vec::new();
     for (code, wrong) in &draft.misconceptions {
-        if slips.iter().all(|(known, _)| known != code) {
-            slips.push((code, wrong));
+        if two_of.iter().all(|(known, _)| known != code) {
+            two_of.push((code, wrong));
         }
     }
-    dice.shuffle(&mut slips);
-    slips.truncate(2);
-    let [(one, one_answer), (two, two_answer)] = slips.as_slice() else {
+    dice.shuffle(&mut two_of);
+    two_of.truncate(2);
+    let [(one, one_answer), (two, two_answer)] = two_of.as_slice() else {
         return None;
     };
     let at = dice.from(0..=2) as u32;
@@ -39,7 +39,7 @@ pub(super) fn name_the_slip(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
         .clone()
         .ask(Say::new("mend-says-1").text("name", name));
     new.prompt.extend(said_blocks(draft, entry, said)?);
-    new = new.ask(Say::new("slip-ask").text("name", name));
+    new = new.ask(Say::new("misconception-ask").text("name", name));
     new.hints.insert(0, vec![Say::new("who-hint").into()]);
     let choices = vec![
         Choice {
@@ -49,7 +49,7 @@ pub(super) fn name_the_slip(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
             shows: Say::new("own-words").words("words", named(two)?).into(),
         },
         Choice {
-            shows: Say::new("slip-none").into(),
+            shows: Say::new("misconception-none").into(),
         },
     ];
     let wrong = (0..3)
@@ -64,7 +64,7 @@ pub(super) fn name_the_slip(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
         })
         .collect();
     let statement = json!({
-        "task": "name_the_slip", "inner": draft.statement, "said": said, "slips": [one, two],
+        "task": "name_the_misconception", "inner": draft.statement, "said": said, "misconceptions": [one, two],
     });
     Some(two_parts(
         new,
