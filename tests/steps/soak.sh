@@ -27,11 +27,15 @@ kills() {
   cargo test --locked --test crash -- --ignored --nocapture thousand_kills
 }
 changed_files() {
+  local crates=() crate
+  for crate in $(grep -rlE 'fn (changed_\w+|any_bytes_at_all)\(.* in ' crates --include='*.rs' | cut -d/ -f2 | sort -u); do
+    crates+=(-p "surefoot-$crate")
+  done
   # Built first: the compiler wants more memory than the readers may have.
-  cargo test --locked --no-run --lib
+  cargo test --locked --profile soak --no-run --lib "${crates[@]}"
   (
     ulimit -v $((memory_mib * 1024))
-    EXCHANGE_CASES=$cases cargo test --locked --lib -- changed_ any_bytes_at_all
+    EXCHANGE_CASES=$cases cargo test --locked --profile soak --lib "${crates[@]}" -- changed_ any_bytes_at_all
   )
 }
 

@@ -11,6 +11,7 @@ import {
   type DeskRoute,
   type Route,
 } from '../lib/router.svelte';
+import type { GuideId } from '../lib/guide';
 import { changeSettings, deskLocked, refresh, start, unlocked } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
@@ -104,7 +105,7 @@ class Desk {
     return this.classes.find((c) => c.id === id) ?? this.classes[0] ?? null;
   }
 
-  get guide(): string {
+  get guide(): GuideId {
     const { route } = this;
     if (route.at === 'safe') return 'safe';
     if (this.summary === null) return 'new-class';

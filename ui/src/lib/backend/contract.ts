@@ -654,7 +654,7 @@ say: Say, } | { "kind": "math",
  * What to set.
  */
 expr: Expr, };
-export type Certainty = "counted" | "clear" | "probable" | "unsure" | "order_only" | "ask_first";
+export type Certainty = "counted" | "clear" | "likely" | "not_sure" | "ratings_alone" | "ask_first";
 export type CheckInTap = { 
 /**
  * The profile's id.
@@ -1106,6 +1106,27 @@ exercise: string,
  * How sure.
  */
 confidence: Confidence, };
+export type Contradiction = { 
+/**
+ * The student.
+ */
+student: GroupMember, 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * The last rating.
+ */
+rating: Confidence, 
+/**
+ * Results since that rating, by outcomes and observations.
+ */
+results: ResultSums, 
+/**
+ * Practice answers since that rating.
+ */
+practice: PracticeSums, };
 export type CoordinateGrid = { 
 /**
  * Edges and steps.
@@ -3172,27 +3193,6 @@ code: string,
  * How often it led to an answer.
  */
 count: number, };
-export type Contradiction = { 
-/**
- * The student.
- */
-student: GroupMember, 
-/**
- * The concept.
- */
-concept: ConceptName, 
-/**
- * The last rating.
- */
-rating: Confidence, 
-/**
- * Results since that rating, by outcomes and observations.
- */
-results: ResultSums, 
-/**
- * Practice answers since that rating.
- */
-practice: PracticeSums, };
 export type MoveYear = { 
 /**
  * The class.
