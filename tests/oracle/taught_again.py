@@ -129,7 +129,7 @@ def share(counts, word):
 
 def show(name, counts):
     for (effect, look), of in sorted(counts.items(), key=str):
-        cells = [share(of, word) for word in ("rose more", "probably", "cannot tell", "no sign")]
+        cells = [share(of, word) for word in ("rose more", "likely", "cannot tell", "no sign")]
         held = of["held"] / of["ranges"] if of["ranges"] else float("nan")
         line = "".join(f"{cell:11.3f}" for cell in cells)
         print(f"{name:<40}{effect:5.1f}{look!s:>6}{line}{held:8.3f}{of['all']:7d}", flush=True)
@@ -145,7 +145,7 @@ def falsely(name, counts):
 
 
 def sentences():
-    heads = ("rose more", "probably", "cannot", "no sign")
+    heads = ("rose more", "likely", "cannot", "no sign")
     print(f"{'':<40}{'true':>5}{'look':>6}" + "".join(f"{head:>11}" for head in heads) + f"{'held':>8}{'n':>7}")
     rows = [("base", size, "class", False) for size in SIZES.values()]
     rows += [(world, 28, "class", False) for world in WORLDS if world != "base"]
@@ -258,7 +258,7 @@ def arithmetic():
                 half = 0.5 / own[1]
                 reach = half + sd * stats.t.ppf(0.9, freedom)
                 sure = logit > half + sd * stats.t.ppf(0.98, freedom)
-                say = "rose more" if sure else "probably" if logit > reach else "no sign" if logit + reach < 1 else "cannot tell"
+                say = "rose more" if sure else "likely" if logit > reach else "no sign" if logit + reach < 1 else "cannot tell"
                 check(f"{name}: effect", close(ours["logit"], logit), (ours["logit"], logit))
                 check(f"{name}: deviation", close(ours["sd"], sd), (ours["sd"], sd))
                 check(f"{name}: others", close(ours["others"], others), (ours["others"], others))

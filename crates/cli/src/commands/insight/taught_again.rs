@@ -68,7 +68,7 @@ fn found(effect: &Effect, question: &Question, upto: usize) -> Value {
     json!({
         "say": match effect.verdict {
             HelpVerdict::RoseMore => "rose more",
-            HelpVerdict::LikelyRoseMore => "probably",
+            HelpVerdict::LikelyRoseMore => "likely",
             HelpVerdict::NoSign => "no sign",
             HelpVerdict::CannotTell => "cannot tell",
         },
