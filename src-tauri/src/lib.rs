@@ -1,4 +1,4 @@
-//! The Surefoot window: one page, one command, and the dialogs of the system.
+//! The Surefoot window: one page, two commands, and the dialogs of the system.
 //!
 //! The page uses the command `call`, which makes a call of the table in `surefoot-app` outside
 //! the window's thread. The other files are what only a window needs: file dialogs, files that

@@ -66,7 +66,7 @@ pub struct ClassPack {
     /// What the teacher sets for practice.
     pub practice: PracticeRules,
     /// Whether the class has a class folder: a shared folder through which packs and hand-ins
-    /// travel. Where it is, each device is shown.
+    /// travel. A person chooses it on each device.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub class_folder: bool,
     /// The recipient for which hand-ins are sealed.

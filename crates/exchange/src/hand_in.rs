@@ -18,10 +18,10 @@ use surefoot_record::{CheckIn, ClassId, DeviceId, Practice, Record, SeatToken};
 pub const HAND_IN_FORMAT: u32 = 1;
 
 /// The highest count of answers or of a misconception in an entry: far more than a student
-/// can do in one day. Whoever writes an entry stops counting there.
+/// can do in one day. A writer stops counting there.
 pub const MOST_COUNT: u32 = 500;
 
-/// The most misconceptions of an entry. Whoever writes one leaves out the others.
+/// The most misconceptions of an entry. A writer leaves out the others.
 pub const MOST_MISCONCEPTIONS: usize = 64;
 
 /// The content of a hand-in; see `shared/schema/hand-in.schema.json`.

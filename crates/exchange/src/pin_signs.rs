@@ -1,6 +1,6 @@
 //! The PIN signs on a join slip: five secret signs and a check character, as in `3QF-9KD`.
 //!
-//! Whoever has them may set a student's PIN, or remove a forgotten one. They are in no file
+//! They allow to set a student's PIN, or to remove a forgotten one. They are in no file
 //! that reaches a student. The check character mixes in the seat's token, so that a typing
 //! error and most signs of another slip are found at once.
 
@@ -69,8 +69,8 @@ pub fn pin_signs_of(teacher: &SigningKey, class: &ClassId, token: &SeatToken) ->
     }
 }
 
-/// Reads typed PIN signs of a seat. Whether they are those of the slip is not known by this;
-/// whoever knows the token can make signs that pass.
+/// Reads typed PIN signs of a seat. This does not show that they are those of the slip: anybody
+/// who knows the token can make signs that pass.
 pub fn parse_pin_signs(token: &SeatToken, typed: &str) -> Result<PinSigns, SeatCodeError> {
     let signs = read_signs(typed, PIN_SIGNS)?;
     if check_fits(format!("{token}{signs}").as_bytes()) {

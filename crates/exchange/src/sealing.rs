@@ -2,8 +2,8 @@
 //!
 //! The `age` crate takes file keys, nonces and ephemeral keys from the operating
 //! system, so two sealings of the same bytes differ. Everything else in this crate
-//! is repeatable. With a passphrase `age` also measures its speed once; the work
-//! factor is fixed all the same.
+//! is repeatable. With a passphrase `age` also measures its speed once, but the work
+//! factor is fixed.
 
 use super::Refusal;
 use super::keys::{Recipient, SealingIdentity};

@@ -10,7 +10,7 @@ use surefoot_record::Reason;
 pub struct ConceptFacts {
     /// Its id.
     pub key: String,
-    /// Ids of the concepts that come before it.
+    /// Ids of its prerequisites.
     pub prerequisites: Vec<String>,
     /// First day on which it may be practised at home; `None` if not this year.
     pub open_from: Option<NaiveDate>,

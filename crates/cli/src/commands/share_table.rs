@@ -3,7 +3,7 @@
 use super::class_args::ClassArgs;
 use crate::out::{CommandResult, print_json, put_line};
 use surefoot_catalogue::Language;
-use surefoot_desk::{ShareRelease, ShareShown, ShareTable};
+use surefoot_desk::{ShareRelease, ShareShown, ShareStep, ShareTable};
 
 /// Arguments of `surefoot share-table`.
 #[derive(clap::Args)]
@@ -28,7 +28,13 @@ pub fn run(args: &Args) -> CommandResult {
 }
 
 fn print(table: &ShareTable) {
-    put_line!("{} on {}: {:?}", table.class_title, table.date, table.step);
+    let step = match table.step {
+        ShareStep::ConceptCounts => "counts by concept",
+        ShareStep::ConceptBands => "bands by concept",
+        ShareStep::StrandBands => "bands by strand",
+        ShareStep::ClassOnly => "one band for the class",
+    };
+    put_line!("{} on {}: {step}", table.class_title, table.date);
     for row in &table.rows {
         let name = match (&row.concept, &row.strand) {
             (Some(concept), _) => concept.title.as_str(),

@@ -1,4 +1,4 @@
-//! `surefoot simulate`: a school year under our schedule and simple rivals.
+//! `surefoot simulate`: a school year under our schedule and simpler rules.
 
 use crate::out::{CommandResult, print_json, put_line};
 use indicatif::{ProgressBar, ProgressStyle};

@@ -35,9 +35,9 @@ struct ConceptAnswer {
     of_problems: f64,
     /// The part of the variance that all students share: of problems and of change.
     shared_variance: f64,
-    /// The same for the range of the share. Unforeseen change is there a walk, whose variance
-    /// grows with the age of the evidence, not with its square: ranges of old evidence held too
-    /// much.
+    /// The same for the range of the share. There unforeseen change is a walk, whose variance
+    /// grows with the age of the evidence. If it grew with the square of the age, as in
+    /// `shared_variance`, ranges from old evidence would be too wide.
     range_variance: f64,
 }
 

@@ -98,11 +98,11 @@ pub(super) const SLOPE: Prior = Prior {
 };
 /// Rounds of the variance of these slopes.
 pub(super) const SLOPE_ROUNDS: usize = 12;
-/// Standard deviation of a change that no trend foretells: of the class for each pass.
+/// Standard deviation of the change of the class in a pass, beyond its trend.
 pub(super) const CLASS_DRIFT: f64 = 0.08;
-/// The same for the range of a share: for the root of the passes.
+/// The same for the range of a share. It grows with the square root of the passes.
 pub(super) const CLASS_WALK: f64 = 0.1;
-/// The same of one student, for the root of the passes.
+/// The same of one student. It grows with the square root of the passes.
 pub(super) const STUDENT_WALK: f64 = 0.3;
 
 /// Normal point of the 80% interval.

@@ -1,4 +1,4 @@
-//! What is found of a concept, and of a student on a concept.
+//! The estimates of a concept, and of a student on a concept.
 
 use super::probabilities::Probability;
 use crate::stats::{logit, normal_cdf};
@@ -18,7 +18,7 @@ pub struct ConceptEstimate {
     pub reporters: usize,
     /// The share in need less its uncertainty. Concepts are ranked by it, the largest first.
     pub certain_need: f64,
-    /// Fewer than five students reported, so the estimate is no base for teaching.
+    /// Fewer than five students reported, so the teacher should ask before teaching by it.
     pub few_reports: bool,
     /// The students feel sure, and their answers show that most cannot do it.
     pub sure_and_wrong: bool,
@@ -40,7 +40,7 @@ impl StudentEstimate {
         Probability::at(self.logit, self.sd * self.sd).value
     }
 
-    /// How probable it is that success is less probable than `pass_probability`.
+    /// The probability that the probability of success is below `pass_probability`.
     #[must_use]
     pub fn need(&self, pass_probability: f64) -> f64 {
         normal_cdf((logit(pass_probability) - self.logit) / self.sd)

@@ -36,9 +36,8 @@ pub struct ClassEstimate {
     pub concepts: Vec<ConceptEstimate>,
     /// Concept numbers, weakest first.
     pub ranking: Vec<usize>,
-    /// Whether there are results and practice enough. Ratings tell which concepts are weaker
-    /// than others, and not how many students would succeed: without them no share and no
-    /// range of the estimate is fit to be shown.
+    /// Whether there are enough results and practice to show shares and ranges. Ratings alone
+    /// tell which concepts are weaker than others, but not how many students would succeed.
     pub level_known: bool,
     /// How much the problems of one concept differ: a variance, on the logit of success.
     pub problem_variance: f64,
@@ -87,8 +86,8 @@ pub fn class_estimate(evidence: &Evidence, last_pass: usize) -> ClassEstimate {
     }
 }
 
-/// The places of concepts, those first that need it most for certain. Concepts that differ by
-/// less than a billionth keep their order.
+/// Concept numbers by certain need, the greatest first. Concepts that differ by less than a
+/// billionth keep their order.
 #[must_use]
 pub fn ranking(concepts: &[ConceptEstimate]) -> Vec<usize> {
     let needs = concepts.iter().map(|c| (c.certain_need * 1e9).round());

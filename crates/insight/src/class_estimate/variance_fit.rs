@@ -93,7 +93,7 @@ impl FromPairs {
 }
 
 /// Compares the answers of each cell with one another: the products of the distances of two
-/// answers from the probability that the other effects foretell.
+/// answers from the probability that the other effects give.
 pub(super) fn from_pairs(model: &Model, round: &Round, weighed: &Weighed) -> FromPairs {
     let (mut products, mut squares) = (0.0, 0.0);
     for (student, concept) in model.own.places() {

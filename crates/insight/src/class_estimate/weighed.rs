@@ -84,15 +84,15 @@ pub(super) struct Weighed {
     pub last_pass: usize,
     /// By student and concept, as the reports weigh.
     pub plain: Grid<CellEvidence>,
-    /// The same as the fit takes it: made as much heavier as the weights understate what a
-    /// mean of so much evidence tells.
+    /// The same as the fit uses it: multiplied by φ of `docs/insight.md`, because faded weights
+    /// understate how much a mean of so much evidence tells.
     pub cells: Grid<CellEvidence>,
     pub concepts: Vec<ConceptEvidence>,
     pub practice: Vec<Practised>,
 }
 
 impl Weighed {
-    /// Whether there are answers enough, results and practice, to know the level of the class:
+    /// Whether there are enough answers (results and practice) to know the level of the class:
     /// by weight, and from enough students.
     pub fn level_known(&self) -> bool {
         let of_students = self

@@ -11,15 +11,15 @@ use thiserror::Error;
 pub struct CountedRating {
     /// Differs whenever the student has rated anew, even if the rating is the same.
     pub mark: String,
-    /// Whether it counts as low. If the student is gone, only whether this changes from release to
-    /// release is right.
+    /// Whether it counts as low. If the student is gone, the value itself means nothing; only a
+    /// change from release to release does.
     pub low: bool,
     /// Whether the student has left the class since, so that nobody knows the rating any more.
     pub gone: bool,
 }
 
-/// Whose rating, and of which concept and school date. A rating of another date is another unknown,
-/// one of the same date may be the same again.
+/// Whose rating, and of which concept and school date. For a reader, a rating of another date is
+/// another unknown; one of the same date may be the same again.
 pub type RatingKey = (String, String);
 
 /// What a row of a released table counts.
@@ -42,7 +42,7 @@ pub enum RowFault {
     SameChange,
 }
 
-/// So near to its extreme may no change come.
+/// A change must stay more than this many ratings away from the least and the most possible.
 const NEAR: usize = 2;
 
 /// Checks a row against the rows released before.

@@ -2,8 +2,8 @@
 
 use super::special::count;
 
-/// The score interval of `hits` of `n` at the normal quantile `z` (1.96 for 95%). `None` if `n` is 0. Wilson 1927 (from memory); compared by
-/// Newcombe 1998, Statistics in Medicine 17:857.
+/// The score interval of `hits` of `n` at the normal quantile `z` (1.96 for 95%). `None` if `n` is
+/// 0. Wilson 1927 (from memory); compared by Newcombe 1998, Statistics in Medicine 17:857.
 #[must_use]
 pub fn wilson_interval(hits: usize, n: usize, z: f64) -> Option<(f64, f64)> {
     if n == 0 || hits > n {

@@ -1,4 +1,4 @@
-//! How far the answers since the teaching lie from what was foretold.
+//! How far the answers since the teaching lie from their forecast.
 
 use super::super::class_estimate::ClassEstimate;
 use super::super::evidence::Evidence;

@@ -17,7 +17,7 @@ pub struct Effect {
     pub low: f64,
     /// High end of the likely range (80%).
     pub high: f64,
-    /// What is said of it.
+    /// The verdict on it.
     pub verdict: HelpVerdict,
     /// Answers of those taught since then: results and practice.
     pub answers: u32,
@@ -39,14 +39,14 @@ pub struct Effect {
 
 /// One-sided probability of "rose more" by chance.
 const SURE: f64 = 0.02;
-/// One-sided probability of "probably rose more" by chance; its range is the likely one (80%).
+/// One-sided probability of "likely rose more" by chance; its range is the likely one (80%).
 const LIKELY: f64 = 0.1;
 /// The effect, on the logit of success, that "no sign of it" rules out: from 5 to 7 of 10.
 const CLEAR_EFFECT: f64 = 1.0;
 /// Answers come whole, and a sum of a few is skewed: half an answer is taken off (Yates 1934).
 const HALF_ANSWER: f64 = 0.5;
 
-/// What is said of a concept that was taught again.
+/// The verdict on a concept that was taught again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum HelpVerdict {
     /// A clear effect is ruled out, and none was found.

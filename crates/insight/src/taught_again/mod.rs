@@ -1,8 +1,8 @@
 //! Whether teaching a concept again helped: difference in differences with a modelled start.
 //!
-//! The class estimate of the day of teaching foretells each answer that comes afterwards, for
-//! what was taught again and for what was not. [`change`] sums how far the answers of a concept
-//! lie from that; [`regression`] says what would be expected of the concept by how the others moved;
+//! The class estimate of the day of teaching gives a forecast of each later answer, on concepts
+//! that were taught again and on others. [`change`] sums how far the answers on a concept lie from
+//! the forecast. [`regression`] says what change to expect of the concept from that of the others.
 //! [`judge`] turns the difference and its range into one of four verdicts. In plain words, with
 //! every formula, constant and source: `docs/insight.md`, "Taught again".
 

@@ -5,13 +5,13 @@ use super::super::stats::count;
 use super::change::{Change, Changes};
 use std::collections::BTreeSet;
 
-/// Information of the answers of a concept, from which it is compared with.
+/// Least information of the answers on a concept to compare with.
 const LEAST_INFORMATION: f64 = 0.05;
 /// Fewest concepts to compare with.
 const FEWEST_CONCEPTS: usize = 6;
-/// Fewest concepts to compare with if the other students are looked at too.
+/// Fewest concepts to compare with if the regression has the other students as well.
 const FEWEST_CONCEPTS_WITH_OTHERS: usize = 10;
-/// Information of the answers of the other students, from which they are looked at.
+/// Least information of the answers of the other students for the regression to have them.
 const LEAST_OTHERS: f64 = 1.0;
 
 /// A concept that was not taught again.

@@ -22,19 +22,19 @@ struct Case {
 struct Question {
     concept: usize,
     students: Vec<usize>,
-    /// The last pass that is looked at.
+    /// The last pass whose answers count.
     until: usize,
     /// The concepts to compare with.
     others: BTreeSet<usize>,
     /// `[student, concept]`: cells that were taught again too.
     #[serde(default)]
     left_out: BTreeSet<(usize, usize)>,
-    /// For the date when it could tell.
+    /// The most passes in which a verdict could become possible; 0 asks for none.
     #[serde(default)]
     most_passes: usize,
 }
 
-/// What is said of each question about a class.
+/// The verdict on each question about a class.
 pub fn answer(case: &Value) -> Result<Value, String> {
     let asked: Case = parse(case)?;
     let before = class_estimate(&evidence_of(case, 0..=asked.upto)?, asked.upto);
