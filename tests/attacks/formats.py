@@ -298,8 +298,8 @@ def fingerprint(signer, device):
     return "-".join(re.findall("...", signs_of(digest)[: FINGERPRINT_BITS // 5]))
 
 
-def join_code(class_id, token):
-    """The code on the slip of a token."""
+def seat_code(class_id, token):
+    """The seat code of a token."""
     signs = class_signs(class_id) + token
     return "-".join(re.findall("...", signs + check_character(signs)))
 

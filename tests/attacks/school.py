@@ -108,7 +108,7 @@ class School:
         seats = {one["number"]: one for one in self.ask("class_setup")["seats"]}
         return seats[seat]["devices"]
 
-    def held(self, seat):
+    def quarantined(self, seat):
         """The ids of the quarantined devices of a seat."""
         return [one["id"] for one in self.devices(seat) if one["state"] == "quarantined"]
 
@@ -156,7 +156,7 @@ class School:
         tablet.call("set_pin", student=student, pin=pin, **slip)
 
     def take_pin_by_code(self, tablet, student, seat):
-        """Takes a PIN away with the last signs of the join code in place of the PIN signs."""
+        """Takes a PIN away with the last signs of the seat code in place of the PIN signs."""
         signs = self.codes[seat].replace("-", "")[-formats.PIN_SIGNS :]
         tablet.call("reset_pin", student=student, pin_signs=signs)
 

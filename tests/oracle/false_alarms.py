@@ -1,9 +1,9 @@
-"""How often the sentences about trends and calibration are said where nothing is the matter, and
-how often where something is: simulated ratings and answers, whose truth is known.
+"""How often the program speaks of a trend or of miscalibration where there is none, and how often
+where there is one: simulated ratings and answers, whose truth is known.
 
 Trends: each concept of a class is called rising or falling, or perhaps so. The screen claims that
 about one in ten of those called so is by chance. Calibration: a student is called
-overconfident if the ratings claim at least .10 more than is right, underconfident likewise.
+overconfident if the ratings claim at least .10 more than is right, underconfident if .10 less.
 
 No real children; the numbers of these worlds are guesses, and were not fitted to the program.
 Run with SUREFOOT set to the program; ends with `N passed, M failed`.

@@ -4,7 +4,7 @@
 Each rule is a defect that a reading of the exercises found: feedback that speaks of what
 the exercise does not show, stories that cannot be, hints that give the answer away, units,
 agreement, words of other countries. Each rule is first tried on an example with its defect,
-and has to find it. What numbers a story may have is listed here, apart from the generators.
+and has to find it. The numbers that a story may have are listed here, apart from the generators.
 
     items_lint.py [--surefoot PATH] [--seeds 10] [--concept ID] [--show 2] [--table]
 

@@ -183,7 +183,7 @@ def numbers_in(value):
             yield from numbers_in(inner)
     elif isinstance(value, dict):
         for key, inner in value.items():
-            # An answer that is said is shown in its own words, not by its places, and a mistake
+            # A given answer is shown in its own words, not by its places, and a misconception
             # by its name.
             if key not in ("id", "task", "said", "misconceptions"):
                 yield from numbers_in(inner)
@@ -210,8 +210,8 @@ def plain(value, statement):
 
 
 def misconception_named(statement, right, said, item, given):
-    """The name of the mistake that leads to what is said, or none. Where the mistakes are not
-    worked out here, the name given is taken, unless the answer said is right."""
+    """The name of the misconception that leads to what is said, or none. If the misconceptions
+    are not worked out here, the name given is taken, unless what is said is right."""
     names = [line.strip().lower() for line in item["words"]["en"]["entry"].split("\n")[:3]]
     if tasks.same(right, said):
         return names[2]

@@ -2,7 +2,7 @@
 student's probabilities, on answers of real learners (`learners.py`) and in simulated classes
 (`worlds.py`), wherever the program says that the level is known. Classes of real learners mostly
 have fewer answers than that; their ranges are judged from 100 answers on, shown or not. Where
-other problems are held out, the class met the same problems, so these are told as results.
+other problems are held out, the class met the same problems, so these are entered as results.
 
 For real learners the truth is not known. What is held out must lie in the middle 80% of the
 distribution that the estimate gives it: the number right of all answers held out of a concept,

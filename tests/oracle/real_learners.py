@@ -1,6 +1,6 @@
-"""How well the class estimate foretells real learners, beside plainer ways.
+"""How well the class estimate predicts answers of real learners, beside plainer ways.
 
-Part of the answers of a class (`learners.py`) is given to the program; the rest is foretold.
+Part of the answers of a class (`learners.py`) is given to the program, which predicts the rest.
 Beside it, on the same answers: the share right of the class, of the concept and of the pupil,
 and an additive mixed logit (a logistic regression of scikit-learn on pupils and concepts,
 whose ridge penalty is a normal prior of variance 1).
@@ -10,7 +10,7 @@ wrong, of each member on the concept of the group. More wrong answers mean that 
 the group are in it. Beside it, with as many groups of the same sizes: random ones, groups by
 total score on the concepts with the lowest share, and the same planner with the mixed logit.
 
-Weak concepts: how well the order of the board, and that of the plain shares, foretells which
+Weak concepts: how well the order of the board, and that of the plain shares, predicts which
 concepts have the lowest shares among the answers held out.
 
 Run with SUREFOOT set to the program; ends with `N passed, M failed`.
@@ -147,7 +147,7 @@ def groups(seed, parts, found):
     """For each class, how much the members of each kind of group get wrong."""
     rng = np.random.default_rng(seed)
     ours = planned([np.array(one["need"]) for one in found], 0.5)
-    # Whoever passes less probably than .6 may join, as ours.
+    # Pupils whose probability of success is below .6 may join, as in our planner.
     logit = planned([1 - mixed_logit(given) for given, _ in parts], 0.4)
     rows = []
     for (given, held), plan, other in zip(parts, ours, logit, strict=True):

@@ -1,4 +1,4 @@
-"""How well the memory model foretells real reviews, and whether a fit helps.
+"""How well the memory model predicts real reviews, and whether a fit helps.
 
 Forgetting curve: the seven shares of work saved that Ebbinghaus (1885, "Über das Gedächtnis",
 chapter 7; the numbers are from memory) found 20 minutes to 31 days after learning. The curve of
@@ -6,7 +6,7 @@ chapter 7; the numbers are from memory) found 20 minutes to 31 days after learni
 
 Where SUREFOOT_REAL_LEARNERS names a folder with `review_log_12580_reviews_1205_cards.csv` (one
 adult's reviews: card, day, answer 1 to 4), its histories are replayed by whole calendar days.
-Each review at least a day after the one before is foretold from those before it. The
+Each review at least a day after the one before is predicted from those before it. The
 parameters are also fitted by `surefoot memory --fit`, which takes the first two thirds of the
 days with reviews and judges on the last third, beside the usual ones, one half-life for all, and the
 share remembered.
@@ -100,9 +100,9 @@ def gaps(card):
     return [(answer, day - before) for (day, answer), before in zip(card, [days[0], *days])]
 
 
-def foretold(cards, parameters):
+def predicted(cards, parameters):
     """Of each review a day or more after the one before: its day, the days since, the recall
-    foretold, and whether it was remembered."""
+    predicted, and whether it was remembered."""
     asked = ask([("one", gaps(card)) for card in cards], {"one": parameters})
     rows = []
     for card, history in zip(cards, asked["histories"], strict=True):
@@ -116,7 +116,7 @@ def foretold(cards, parameters):
 
 def review_log(path):
     cards = read(path)
-    days, since, usual, right = foretold(cards, USUAL)
+    days, since, usual, right = predicted(cards, USUAL)
     right = right > 0
     share = np.full(len(right), right.mean())
     print(
@@ -138,7 +138,7 @@ def review_log(path):
         "share remembered until then": np.full(len(right), right[before].mean()),
     }
     if fit["code"] == "better":
-        _, _, ways["fitted parameters"], _ = foretold(cards, fit["parameters"])
+        _, _, ways["fitted parameters"], _ = predicted(cards, fit["parameters"])
     kept = {key: value for key, value in fit.items() if key != "parameters"}
     print(f"fit to {before.sum()} reviews before day {cut}: {kept}")
     check("the fit is judged on the last third", fit["held_back"] == last.sum())

@@ -1,13 +1,13 @@
-"""What is said of a concept that was taught again.
+"""The verdicts on concepts that were taught again.
 
 The arithmetic, beside statsmodels: the regression over the other concepts is fitted again from the
 forecasts and the reports of simulated classes.
 
-The sentences, in simulated classes whose truth is known (`worlds.py`). What is taught again is what
-the program's own estimate puts first: the weakest concepts, and of a group those who need it most.
-So chance has a part in the choice, and what was chosen rises by itself afterwards. Without an
-effect, "rose more" may be said of 5 in 100; with an effect of one logit in a class of 28 it has to
-be found in 3 of 10 after two passes. Every class is looked at after one, two and three passes.
+The verdicts, in simulated classes whose truth is known (`worlds.py`). The weakest concepts by the
+program's own estimate are taught again, and in a group the students who need them most. So chance
+has a part in the choice, and what was chosen rises by itself afterwards. Without an effect, "rose
+more" may be said of 5 in 100. With an effect of one logit in a class of 28, it has to be said of 3
+in 10 after two passes. Every class has a verdict after one, two and three passes.
 
 No real children; the numbers of these worlds are guesses, and were not fitted to the program.
 Run with SUREFOOT set to the program; ends with `N passed, M failed`.

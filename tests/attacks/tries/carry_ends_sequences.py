@@ -1,4 +1,4 @@
-"""A forged carry file with the last sequence leaves a student none for any later tap."""
+"""A forged carry file with the highest sequence leaves a student none for any later tap."""
 
 import formats
 from outcome import got_through, need, stopped

@@ -20,7 +20,7 @@ def attack(ground):
     codes = [s for s in students if f'"{s.token}"' in text]
     devices = [s for s in students if s.device in text or s.identity.recipient in text]
     if codes or devices:
-        code = formats.join_code(pack["class_id"], codes[0].token) if codes else "none"
+        code = formats.seat_code(pack["class_id"], codes[0].token) if codes else "none"
         return got_through(
             f"{len(codes)} of 4 seat codes ({code}) and {len(devices)} of 4 devices are listed"
         )

@@ -20,11 +20,11 @@ def attack(ground):
         need(tap(tablet, student) == 1, "a tap is not rated")
         names[seat] = [tablet.call("hand_in", student=student)["file_name"] for _ in range(2)]
     own = school.codes[1]
-    need(formats.join_code(school.pack["class_id"], formats.token_of(own)) == own, "our own code")
+    need(formats.seat_code(school.pack["class_id"], formats.token_of(own)) == own, "our own code")
 
     every = [name for pair in names.values() for name in pair]
     codes = {
-        formats.join_code(school.pack["class_id"], token)
+        formats.seat_code(school.pack["class_id"], token)
         for name in every
         for token in formats.tokens_in(name)
     }

@@ -22,11 +22,11 @@ def attack(ground):
         "the forged one is not quarantined",
     )
     need(school.reports(1) == 8, "a quarantined hand-in counts")
-    (device,) = school.held(1)
+    (device,) = school.quarantined(1)
     school.decide(1, device, True)
     flooded = school.reports(1)
     need(flooded > 8, "an accepted device does not count")
-    # What the screen offers: undo the decision, then put the device aside.
+    # What the screen offers: quarantine the device again, then reject it.
     school.decide(1, device, None)
     school.decide(1, device, False)
     left = school.reports(1)

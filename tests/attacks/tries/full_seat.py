@@ -31,7 +31,7 @@ def attack(ground):
         return got_through(
             f"{forged.count('quarantined')} forged hand-ins, then the student's own is {found[0]}"
         )
-    for device in school.held(1):
+    for device in school.quarantined(1):
         school.discard(1, device)
     second = Student(school, 1)
     later = school.verdicts(second.hand_in(second.ratings({concepts[0]: 1})))

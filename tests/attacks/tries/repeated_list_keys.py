@@ -13,7 +13,7 @@ def attack(ground):
     forged = [one, Student(school, 1, one.device), Student(school, 2, one.device)]
     found = school.verdicts(*(each.hand_in(each.ratings({concept: 0})) for each in forged))
     need(found == ["quarantined"] * 3, found)
-    keys = school.held(1) + school.held(2)
+    keys = school.quarantined(1) + school.quarantined(2)
     if len(set(keys)) < 3:
         return got_through(f"3 devices, {len(set(keys))} keys in the list of the screen")
     return stopped("3 devices, 3 keys")

@@ -1,4 +1,4 @@
-"""A key is taken unasked for a seat whose devices were all put aside."""
+"""A key is taken unasked for a seat whose devices were all rejected."""
 
 from outcome import got_through, need, stopped
 from school import School, Student
@@ -18,5 +18,5 @@ def attack(ground):
         return got_through(
             f"the next unknown key is {found[0]}, {school.reports(1)} of its reports count"
         )
-    need(school.held(1), "the next key is nowhere")
+    need(school.quarantined(1), "the next key is nowhere")
     return stopped(f"the next unknown key is {found[0]}")

@@ -1,4 +1,4 @@
-"""What a mistake leads to, worked out from the statement: a child's work on paper.
+"""What a misconception leads to, worked out from the statement: a child's work on paper.
 
 Source: common practice, as in collections of children's errors; the digits of written
 computation follow the columns on paper.
@@ -11,7 +11,7 @@ MISTAKES = {}
 
 
 def misconception(code, *names):
-    """Registers what a mistake leads to in these tasks."""
+    """Registers what a misconception leads to in these tasks."""
 
     def register(function):
         for name in names:
@@ -22,7 +22,7 @@ def misconception(code, *names):
 
 
 def answer_of(code, statement):
-    """The answer that the mistake leads to, or None where it is not worked out here."""
+    """The answer that the misconception leads to, or None where it is not worked out here."""
     function = MISTAKES.get((code, statement["task"]))
     if function is None:
         return None
