@@ -256,7 +256,7 @@ def links(tools, work):
 
 def glob_matches(pattern, path):
     """How Android's PatternMatcher compares a simple pattern (PATTERN_SIMPLE_GLOB), from memory:
-    `.*` runs to the next place where the sign after it stands, and never back."""
+    `.*` runs to the next place of the sign after it, and never back."""
     at = here = 0
     if not pattern:
         return not path

@@ -57,7 +57,7 @@ stamped_alone() {
 system_packages() {
   local missing=()
   if ! command -v dpkg-query >/dev/null; then
-    say "This system has no apt; please see to these packages or their like yourself: $*"
+    say "This system has no apt. Please install these packages, or those that match them: $*"
     return 0
   fi
   local package

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Under which terms, and from where, everything is that is built in.
+# The licence and the source of everything that is built in.
 . "$(dirname "$0")/lib.sh"
 
 need_rust

@@ -3,8 +3,8 @@
 #   CRASH_KILLS      kills of a writing program (1,000)
 #   EXCHANGE_CASES   changed files for each reader of bytes from outside (500,000: with 23 readers,
 #                    11,025,000 in all)
-#   MEMORY_MIB       address space the readers get (1,536; the dearest passphrase takes 256)
-# Of school years, entries and hand-ins by chance, other runs try a few; here there are up to 400.
+#   MEMORY_MIB       address space the readers get (1,536; the most expensive passphrase takes 256)
+# Other runs try a few random school years, entries and hand-ins; this one tries up to 400.
 # The oracle of the exercises goes over 2,000 seeds, the others over all of their cases.
 . "$(dirname "$0")/lib.sh"
 

@@ -44,7 +44,7 @@ const SEATS_A_CLASS: usize = 35;
 const CLASSES: [usize; 4] = [1, 6, 58, 286];
 /// Exercises of an evening land on this many concepts.
 const CONCEPTS_AN_EVENING: usize = 4;
-/// Magic, key, signature and length stand before what is packed (`docs/exchange.md`).
+/// Magic, key, signature and length come before the packed JSON (`docs/exchange.md`).
 const HEAD_BYTES: usize = 8 + 32 + 64 + 4;
 
 fn date(text: &str) -> NaiveDate {
@@ -141,7 +141,7 @@ fn full_year(class: &OpenClass, seat: usize, key: &SigningKey, chance: &mut ChaC
                     with_help: chance.random_range(0..2),
                     wrong: 1,
                 }],
-                // A slip is recognised on every other evening.
+                // A misconception is recognised on every other evening.
                 misconceptions: (step % 2 == 0)
                     .then(|| (MisconceptionCode::new("adds-all".to_owned()).unwrap(), 1))
                     .into_iter()
@@ -299,7 +299,7 @@ fn lay_year(desk: &DeskStore, class: &OpenClass, chance: &mut ChaCha8Rng) {
     .unwrap();
 }
 
-/// The desk that a benchmark looks at: that many classes with a full year each.
+/// A desk of that many classes with a full year each.
 fn lived_desk(folder: &Path, classes: usize) -> String {
     let mut chance = ChaCha8Rng::seed_from_u64(2);
     let (desk, open) = desk_of(folder, classes, &mut chance);

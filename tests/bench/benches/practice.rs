@@ -33,7 +33,7 @@ const GAPS: [u32; 10] = [1, 2, 4, 0, 7, 14, 30, 3, 60, 14];
 
 fn state_update(criterion: &mut Criterion<ProcessorTime>) {
     let mut group = criterion.benchmark_group("ten state updates");
-    // Processor time moves by ticks of the system: samples must be long beside one.
+    // Processor time moves by ticks of the system, so samples must be much longer than one.
     group
         .sampling_mode(SamplingMode::Flat)
         .sample_size(30)

@@ -1,5 +1,5 @@
 //! Test only: what may name what in the source tree. Each rule takes a file's
-//! path from the top of the tree and its text, and gives what breaks it.
+//! path from the top of the tree and its text, and returns the faults.
 
 use std::collections::BTreeSet;
 
@@ -11,7 +11,7 @@ pub use circles::{Circles, circles};
 pub use crates::{Member, architecture_faults, map_faults, members};
 pub use tree::{SourceFile, source_files};
 
-/// A rule: what in one file breaks it, each as words for the person who reads
+/// A rule: returns the faults of one file, each in words for the person who reads
 /// the failed test.
 pub type Rule = fn(&SourceFile) -> Vec<String>;
 
@@ -144,7 +144,7 @@ pub fn only_the_backend_imports_tauri(file: &SourceFile) -> Vec<String> {
     lines_with(&file.text, |line| line.contains("@tauri-apps"))
 }
 
-/// Whoever else touched the stores would have to know their rules.
+/// Code elsewhere that touched the stores would have to know their rules.
 pub fn only_the_store_names_rusqlite(file: &SourceFile) -> Vec<String> {
     let may = file.path.starts_with("crates/store/")
         || file.path.starts_with("tests/support/")
@@ -247,7 +247,7 @@ fn unsummed_cargo(text: &str) -> Vec<String> {
         .collect()
 }
 
-/// What people read speaks the words of this program's own trade.
+/// The words that people read are those of mathematics teaching and of this program.
 pub fn no_borrowed_words(file: &SourceFile) -> Vec<String> {
     const WORDS: &[&str] = &[
         "deck",

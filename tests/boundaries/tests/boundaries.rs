@@ -683,8 +683,8 @@ fn attack_rows(page: &str) -> Vec<(&str, &str)> {
         .collect()
 }
 
-/// Names of tests that are not there, attacks that no row names, and rows without a test that do
-/// not say "none".
+/// Names of tests that are not there, attacks without a row, and rows without a test that do not
+/// say "none".
 fn attack_faults(page: &str, files: &[SourceFile]) -> Vec<String> {
     let tries: Vec<&str> = files
         .iter()

@@ -9,7 +9,7 @@
 //! | `POST /test/save` | `"decline"` or `"unwritable"`: the next save |
 //! | `POST /test/today` | `"YYYY-MM-DD"`: the day it is from now on |
 //! | `POST /test/pass` | minutes that pass at once |
-//! | `POST /test/voice` | `"quick"`, `"long"` or `"missing"`: how is read aloud from now on |
+//! | `POST /test/voice` | `"quick"`, `"long"` or `"missing"`: how the voice reads from now on |
 //! | `GET /test/said` | `{ "said": [{ "language", "text" }], "stops" }` of the voice |
 //! | `POST /test/shares` | `true` or `false`: whether there is a share sheet from now on |
 //! | `POST /test/folder` | `"not_allowed"`, `"changes_names"` or `null`: what class folders refuse |
