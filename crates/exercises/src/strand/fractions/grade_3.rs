@@ -1,5 +1,6 @@
 //! Fractions as numbers: names, places on the line, equal fractions, comparing.
 
+use super::which_equal::which_equal;
 use crate::answer::{Answer, Entry};
 use crate::draw::{circle, strip, strips};
 use crate::expr::{Expr, Sign, equal, frac, num, relation, sum};
@@ -166,6 +167,9 @@ fn same_size(m: &mut Make) -> Option<Draft> {
 }
 
 fn equivalent(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(4) {
+        return which_equal(m, &BOTTOMS);
+    }
     let (top, bottom, factor) = m
         .dice
         .pick(m.level.pick(&EQUAL[..7], &EQUAL[..9], &EQUAL[..9]));

@@ -105,11 +105,13 @@ pub(super) fn compare_any(m: &mut Make) -> Option<Draft> {
     .hint(m.say("hint-half"))
     .hint(m.say("hint-common").count("bottom", common))
     .step(m.say("step-common").count("bottom", common))
-    .step(
+    .step_if(
+        b != common,
         m.say("step-left")
             .math("work", equal(frac(a, b), frac(ta, common))),
     )
-    .step(
+    .step_if(
+        d != common,
         m.say("step-right")
             .math("work", equal(frac(c, d), frac(tc, common))),
     )

@@ -64,8 +64,12 @@ fn turn(m: &mut Make) -> Option<Draft> {
                 m.say("hint-one")
                     .math("work", quotient(num(360), num(bottom))),
             )
+            .step(m.say("hint-full"))
             .step(equal(quotient(num(360), num(bottom)), num(360 / bottom)))
-            .step(equal(product([num(top), num(360 / bottom)]), num(value)))
+            .step_if(
+                top > 1,
+                equal(product([num(top), num(360 / bottom)]), num(value)),
+            )
             .misconception_if(
                 180 * top % bottom == 0,
                 "turn-out-of-180",

@@ -3,7 +3,7 @@
 use crate::answer::{Answer, Entry};
 use crate::draw::{array_with, groups, squares};
 use crate::expr::{Expr, equal, group, num, product, quotient, sum};
-use crate::make::{Draft, Generator, Make, keep, whole};
+use crate::make::{Draft, Generator, Make, keep, shows, whole};
 use crate::say::Say;
 use serde_json::json;
 
@@ -112,9 +112,21 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
             format!("x / {a} = {b}"),
         ),
     };
-    let draft = Draft::new(json!({"task": "solve_for_x", "equation": text}))
-        .ask(Say::new("common-box"))
-        .ask(shown(Expr::Blank))
+    let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+    // Stories for an unknown number in each group, and for an unknown number of groups.
+    let stories = if form <= 2 { 3 } else { 0 };
+    let ending = if form == 2 { "-groups" } else { "" };
+    let draft = Draft::new(json!({"task": "solve_for_x", "equation": text}));
+    let draft = m
+        .asked(draft, plain, stories, |say| {
+            Say {
+                id: format!("{}{ending}", say.id).into(),
+                ..say
+            }
+            .count("a", a)
+            .count("c", c)
+            .math("equation", shown(Expr::Blank))
+        })
         .whole(right)
         .hint(m.say("hint-family"))
         .hint(m.say("hint-figure"))
@@ -125,11 +137,13 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
         .step(shown(num(right)));
     Some(if right == c {
         draft
-            .misconception(
+            .misconception_if(
+                a.max(b) % a.min(b) == 0,
                 "divided-instead-of-multiplied",
-                whole((a.max(b) / a.min(b)).max(1)),
+                whole(a.max(b) / a.min(b)),
             )
             .misconception("added-instead-of-multiplied", whole(a + b))
+            .misconception_unless_same("answer-given-again", whole(b))
     } else {
         draft
             .misconception("subtracted-instead-of-divided", whole(c - a))
@@ -223,27 +237,70 @@ fn turned_fact(m: &mut Make, a: i64) -> Option<Draft> {
 fn divide_as_missing(m: &mut Make) -> Option<Draft> {
     let (a, b) = fact(m)?;
     let c = a * b;
+    if m.dice.one_in(4) {
+        return same_missing_number(m, a, b);
+    }
+    let times = equal(product([num(a), Expr::Blank]), num(c));
+    let plain = [m
+        .say("ask")
+        .math("divide", quotient(num(c), num(a)))
+        .math("times", times.clone())
+        .into()];
+    let draft = Draft::new(json!({"task": "divide", "total": c, "by": a}));
     Some(
-        Draft::new(json!({"task": "divide", "total": c, "by": a}))
-            .ask(
-                m.say("ask")
-                    .math("divide", quotient(num(c), num(a)))
-                    .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+        m.asked(draft, plain, 3, |say| {
+            say.count("total", c).count("by", a).math("times", times)
+        })
+        .whole(b)
+        .hint(
+            m.say("hint-think")
+                .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+        )
+        .hint(m.say("hint-rows").count("rows", a).count("total", c))
+        .step(
+            m.say("step-fact")
+                .math("fact", equal(product([num(a), num(b)]), num(c))),
+        )
+        .step(equal(quotient(num(c), num(a)), num(b)))
+        .misconception("subtracted-instead-of-divided", whole(c - a))
+        .misconception("fact-one-off", whole(b + 1))
+        .misconception("fact-one-short", whole(b - 1)),
+    )
+}
+
+/// Which equation has the missing number of a division?
+fn same_missing_number(m: &mut Make, a: i64, b: i64) -> Option<Draft> {
+    let c = a * b;
+    let division = equal(quotient(num(c), num(a)), Expr::Blank);
+    let times = if m.dice.one_in(2) {
+        product([num(a), Expr::Blank])
+    } else {
+        product([Expr::Blank, num(a)])
+    };
+    let right = equal(times, num(c));
+    let plus = equal(sum([num(a), Expr::Blank]), num(c));
+    let turned = equal(product([num(c), Expr::Blank]), num(a));
+    let text =
+        |expr: &Expr| crate::text::expr_text(surefoot_catalogue::Locale::default(), expr).ok();
+    let choices = [text(&right)?, text(&plus)?, text(&turned)?];
+    Some(
+        Draft::new(json!({"task": "same_missing_number", "divide": [c, a], "choices": choices}))
+            .ask(m.say("ask-same").math("divide", division))
+            .one_of(
+                &mut m.dice,
+                shows(right),
+                vec![
+                    ("subtracted-instead-of-divided", shows(plus)),
+                    ("divided-the-other-way", shows(turned)),
+                ],
             )
-            .whole(b)
-            .hint(
-                m.say("hint-think")
-                    .math("times", equal(product([num(a), Expr::Blank]), num(c))),
-            )
+            .hint(m.say("hint-same"))
             .hint(m.say("hint-rows").count("rows", a).count("total", c))
             .step(
                 m.say("step-fact")
                     .math("fact", equal(product([num(a), num(b)]), num(c))),
             )
-            .step(equal(quotient(num(c), num(a)), num(b)))
-            .misconception("subtracted-instead-of-divided", whole(c - a))
-            .misconception("fact-one-off", whole(b + 1))
-            .misconception("fact-one-short", whole(b - 1)),
+            .step(equal(quotient(num(c), num(a)), num(b))),
     )
 }
 
@@ -279,8 +336,13 @@ fn facts_multiply(m: &mut Make) -> Option<Draft> {
     }
     let near = if b > 5 { 5 } else { b - 1 };
     let rest = b - near;
+    let turned = if (x, y) == (a, b) {
+        "hint-rows"
+    } else {
+        "hint-rows-turned"
+    };
     let mut draft = draft.hint(m.say("hint-near")).hint_with(
-        m.say("hint-rows").count("rows", a).count("each", b),
+        m.say(turned).count("rows", a).count("each", b),
         array_with(a, b, Some(near), false),
     );
     draft = if near > 0 && rest > 0 && near != b {
@@ -358,16 +420,27 @@ fn by_tens(m: &mut Make) -> Option<Draft> {
     };
     keep(a != tens && a * n != a + n)?;
     let draft = if missing {
-        Draft::new(json!({"task": "solve_for_x", "equation": format!("{a} * x = {}", a * n)}))
-            .ask(Say::new("common-box"))
-            .ask(shown(Expr::Blank))
-            .whole(n)
-            .misconception("zero-left-out", whole(tens))
-            .misconception("zero-too-many", whole(n * 10))
+        let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+        let draft =
+            Draft::new(json!({"task": "solve_for_x", "equation": format!("{a} * x = {}", a * n)}));
+        m.asked(draft, plain, 2, |say| {
+            Say {
+                id: format!("{}-missing", say.id).into(),
+                ..say
+            }
+            .count("a", a)
+            .count("total", a * n)
+        })
+        .whole(n)
+        .misconception("zero-left-out", whole(tens))
+        .misconception("zero-too-many", whole(n * 10))
     } else {
-        Draft::new(json!({"task": "multiply", "numbers": [a, n]}))
-            .ask(Say::new("common-work-out"))
-            .ask(shown(Expr::Blank))
+        let plain = [
+            Say::new("common-work-out").into(),
+            shown(Expr::Blank).into(),
+        ];
+        let draft = Draft::new(json!({"task": "multiply", "numbers": [a, n]}));
+        m.asked(draft, plain, 4, |say| say.count("a", a).count("n", n))
             .whole(a * n)
             .misconception("zero-left-out", whole(a * tens))
             .misconception("zero-too-many", whole(a * n * 10))

@@ -208,6 +208,9 @@ fn stories(m: &mut Make) -> Option<Draft> {
     let b = m.dice.from(3..=25);
     keep(a != b)?;
     let story = m.dice.from(m.level.pick(1..=4, 3..=6, 5..=7));
+    // No hour on a boat for 2 dollars.
+    let a = if story == 5 { a + 10 } else { a };
+    keep(a != b)?;
     let name = m.dice.name();
     let (letter, right, wrong, other, task) = match story {
         1 => (
