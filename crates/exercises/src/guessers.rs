@@ -7,9 +7,10 @@ use std::collections::BTreeMap;
 use std::sync::Mutex;
 use surefoot_catalogue::Locale;
 
-/// How much better than chance a guesser may be. Chance is one of the choices or signs. For a
-/// typed answer it is one of the different answers that a concept's exercises have: the share
-/// of the most frequent answer if each came as often.
+/// How much better than chance a guesser may be. Chance is one of the choices; two of five for a
+/// sign, because "=" is right in a fifth. For a typed answer it is how often two exercises of
+/// the concept, drawn at random, have the same answer: one in N for N answers that come equally
+/// often.
 const POINTS: f64 = 0.05;
 
 /// A line for each guesser that is better: concept, guesser, points, reason.
@@ -145,17 +146,22 @@ fn part_text(item: &Item, entry: &Entry, key: &Answer) -> String {
     }
 }
 
-fn chance_of(entry: &Entry, distinct_keys: usize) -> f64 {
+/// `typed` is the chance of a typed answer.
+fn chance_of(entry: &Entry, typed: f64) -> f64 {
     match entry {
-        Entry::TwoParts { first, second, .. } => {
-            chance_of(first, distinct_keys) * chance_of(second, distinct_keys)
+        Entry::TwoParts { first, second, .. } if first.is_tapped() && second.is_tapped() => {
+            chance_of(first, typed) * chance_of(second, typed)
         }
         Entry::OneChoice { choices } => 1.0 / choices.len() as f64,
-        Entry::Comparison => 1.0 / 3.0,
+        Entry::Comparison => 2.0 / 5.0,
         Entry::SeveralChoices { choices } => {
-            (1.0 / (2f64.powi(choices.len() as i32) - 1.0)).max(1.0 / distinct_keys.max(1) as f64)
+            typed.max(1.0 / (2f64.powi(choices.len() as i32) - 1.0))
         }
-        _ => 1.0 / distinct_keys.max(1) as f64,
+        Entry::Ordering { things, .. } => {
+            let orders: f64 = (1..=things.len()).map(|n| n as f64).product();
+            typed.max(1.0 / orders)
+        }
+        _ => typed,
     }
 }
 
@@ -188,8 +194,11 @@ fn guess(concept: &'static str, seeds: u64) -> Guessed {
     for item in items.iter().filter(|item| !item.is_tapped()) {
         *typed.entry(key_text(item)).or_default() += 1;
     }
+    let all: usize = typed.values().sum();
+    let share = |count: &usize| *count as f64 / all.max(1) as f64;
+    let chance_typed: f64 = typed.values().map(|count| share(count).powi(2)).sum();
     for (nth, item) in items.iter().enumerate() {
-        let chance = chance_of(&item.entry, typed.len());
+        let chance = chance_of(&item.entry, chance_typed);
         let mut add = |name: &'static str, right: bool| {
             scores.entry(name).or_default().add(right, chance);
         };

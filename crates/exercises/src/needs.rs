@@ -357,6 +357,7 @@ fn messages(code: &str) -> &'static [Message] {
         | "counted-terms-for-constant"
         | "sum-for-constant"
         | "called-parts-coefficients"
+        | "coefficients-called-otherwise"
         | "thought-equal-for-some"
         | "unlike-terms-joined" => &[("", &[Letter])],
         "base-times-exponent" | "base-and-exponent-swapped" | "multiplied-before-power" => {

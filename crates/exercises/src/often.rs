@@ -58,6 +58,10 @@ pub(crate) fn text_of(answer: &Answer) -> Option<String> {
         Answer::NumberLinePoint { at } => at.ratio().to_string(),
         Answer::SeveralNumbers { texts } => texts.join(";"),
         Answer::Expression { text } | Answer::Equation { text } => text.clone(),
+        Answer::SeveralChoices { indexes } => {
+            indexes.iter().map(|index| format!("#{index}")).collect()
+        }
+        Answer::ShadedFraction { count } => format!("{count}p"),
         Answer::Angle { degrees, .. } => format!("{degrees}°"),
         _ => return None,
     })

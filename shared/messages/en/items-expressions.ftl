@@ -99,6 +99,7 @@ g6-expression-parts-step-result-constant = { $n } has no letter.
 g6-expression-parts-step-result-terms = The terms are { $terms }. That makes { $n }.
 g6-expression-parts-step-result-factors = They are multiplied, so they are factors.
 g6-expression-parts-step-result-added = They are added, so they are terms.
+g6-expression-parts-step-result-fronts = Each is in front of a letter, so they are coefficients.
 
 g6-equal-expressions-ask-expand = Write it without parentheses. Combine like terms.
 g6-equal-expressions-ask-factor = Write it as a product. Put the greatest common factor in front.

@@ -43,6 +43,7 @@ g3-multiply-properties-hint-first-two = Multiply the first two numbers first.
 g3-multiply-properties-hint-turned = Look at the factors of the fact you know. What is the same?
 g3-multiply-properties-step-first-two = First: { $work }.
 g3-multiply-properties-ask-turned = You know { $known }. What is { $asked }?
+g3-multiply-properties-ask-turned-box = You know { $known }. What number goes in the box? { $asked }
 
 g3-divide-as-missing-factor-ask = What is { $divide }? Think: { $times }.
 g3-divide-as-missing-factor-story-1 = { $total } chairs are in { $by } equal rows. Think: { $times }. How many chairs are in each row?

@@ -99,6 +99,7 @@ g6-expression-parts-step-result-constant = { $n } no lleva letra.
 g6-expression-parts-step-result-terms = Los términos son { $terms }. Son { $n }.
 g6-expression-parts-step-result-factors = Se multiplican, así que son factores.
 g6-expression-parts-step-result-added = Se suman, así que son términos.
+g6-expression-parts-step-result-fronts = Cada uno está delante de una letra, así que son coeficientes.
 
 g6-equal-expressions-ask-expand = Escríbelo sin paréntesis. Combina los términos semejantes.
 g6-equal-expressions-ask-factor = Escríbelo como producto. Pon delante el máximo común divisor.

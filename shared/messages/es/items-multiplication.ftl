@@ -43,6 +43,7 @@ g3-multiply-properties-hint-first-two = Multiplica primero los dos primeros núm
 g3-multiply-properties-hint-turned = Mira los factores de la multiplicación que sabes. ¿Qué es igual?
 g3-multiply-properties-step-first-two = Primero: { $work }.
 g3-multiply-properties-ask-turned = Sabes que { $known }. ¿Cuánto es { $asked }?
+g3-multiply-properties-ask-turned-box = Sabes que { $known }. ¿Qué número va en el cuadro? { $asked }
 
 g3-divide-as-missing-factor-ask = ¿Cuánto es { $divide }? Piensa: { $times }.
 g3-divide-as-missing-factor-story-1 = Hay { $total } sillas en { $by } filas iguales. Piensa: { $times }. ¿Cuántas sillas hay en cada fila?

@@ -108,13 +108,17 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
         .misconceptions
         .iter()
         .map(|(_, answer)| answer)
+        .filter(|answer| as_shown(entry, answer).is_some())
         .collect();
     dice.shuffle(&mut wrong);
-    let (right, said) = match (dice.from(0..=2), wrong.as_slice()) {
-        (0, [first, ..]) => (0, [key, *first]),
-        (1, [first, ..]) => (1, [*first, key]),
-        (2, [first, second, ..]) => (2, [*first, *second]),
-        _ => return None,
+    // Two wrong answers in any case, so that each of the three is as often right.
+    let [first, second, ..] = wrong.as_slice() else {
+        return None;
+    };
+    let (right, said) = match dice.from(0..=2) {
+        0 => (0, [key, *first]),
+        1 => (1, [*first, key]),
+        _ => (2, [*first, *second]),
     };
     let shown: Option<Vec<(Expr, String)>> =
         said.iter().map(|answer| as_shown(entry, answer)).collect();

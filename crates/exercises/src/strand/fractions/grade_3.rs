@@ -227,7 +227,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
 fn whole_numbers(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(2..=10);
     let bottom = m.level.pick(
-        m.dice.pick(&[1, 2, 3, 4]),
+        m.dice.pick(&[1, 2, 2, 3, 3, 4, 4]),
         m.dice.pick(&BOTTOMS),
         m.dice.pick(&BOTTOMS),
     );

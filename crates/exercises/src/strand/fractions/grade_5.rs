@@ -135,9 +135,10 @@ fn subtract_unlike(m: &mut Make) -> Option<Draft> {
         Say::new("common-work-out").into(),
         equal(work.clone(), Expr::Blank).into(),
     ];
-    // Stories only of parts of one thing.
+    // Stories only of parts of one thing, in which people measure.
+    let told = w == 0 && in_measures(b) && in_measures(d);
     let mut draft = m
-        .asked(draft, plain, if w == 0 { 3 } else { 0 }, |say| {
+        .asked(draft, plain, if told { 3 } else { 0 }, |say| {
             say.math("left", shown(w, a, b))
                 .math("right", shown(x, c, d))
         })

@@ -163,7 +163,7 @@ fn size_choices(
 fn scaling(m: &mut Make) -> Option<Draft> {
     let b = m.dice.from(2..=12);
     // Each of the three answers is as likely.
-    let a = match m.dice.from(0..=2) {
+    let a = match m.third {
         0 => m.dice.from(1..=b - 1),
         1 => b,
         _ => m.dice.from(b + 1..=2 * b),

@@ -185,7 +185,7 @@ fn properties(m: &mut Make) -> Option<Draft> {
         );
     }
     let b = m.dice.from(6..=m.level.pick(9, 12, 15));
-    let first = if b > 10 { 10 } else { m.dice.from(2..=b - 2) };
+    let first = if b > 12 { 10 } else { m.dice.from(2..=b - 2) };
     let second = b - first;
     keep(a != b && first != second && second >= 2)?;
     let shown = |x: Expr| {
@@ -214,6 +214,32 @@ fn turned_fact(m: &mut Make, a: i64) -> Option<Draft> {
     let b = m.dice.from(m.level.pick(3..=9, 11..=19, 11..=19));
     keep(a != b && a * b != a + b)?;
     let known = equal(product([num(a), num(b)]), num(a * b));
+    if !m.dice.one_in(5) {
+        // The same fact, with a box for one of its factors.
+        let (right, shown) = if m.dice.one_in(2) {
+            (a, product([num(b), Expr::Blank]))
+        } else {
+            (b, product([Expr::Blank, num(a)]))
+        };
+        let kept = a + b - right;
+        return Some(
+            Draft::new(
+                json!({"task": "solve_for_x", "equation": format!("{kept} * x = {}", a * b)}),
+            )
+            .ask(
+                m.say("ask-turned-box")
+                    .math("known", known)
+                    .math("asked", equal(shown, num(a * b))),
+            )
+            .whole(right)
+            .hint(m.say("hint-turned"))
+            .hint(m.say("hint-any-order"))
+            .step(m.say("hint-any-order"))
+            .step(equal(product([num(b), num(a)]), num(a * b)))
+            .misconception("kept-the-number", whole(kept))
+            .misconception("answer-given-again", whole(a * b)),
+        );
+    }
     Some(
         Draft::new(json!({"task": "turned_fact", "fact": [a, b, a * b], "asked": [b, a]}))
             .ask(
@@ -312,7 +338,7 @@ fn facts_multiply(m: &mut Make) -> Option<Draft> {
     );
     let b = m.dice.from(m.level.pick(1..=10, 3..=10, 3..=10));
     let (x, y) = if m.dice.one_in(2) { (a, b) } else { (b, a) };
-    keep((a, b) != (2, 2) && (a > 1 || b != 1))?;
+    keep((a, b) != (2, 2) && (a > 1 || b != 1) && (a != 1 || m.dice.one_in(3)))?;
     let shown = |answer: Expr| equal(product([num(x), num(y)]), answer);
     let draft = Draft::new(json!({"task": "multiply", "numbers": [x, y]}))
         .ask(Say::new("common-work-out"))
@@ -375,7 +401,7 @@ fn facts_divide(m: &mut Make) -> Option<Draft> {
     );
     let q = m.dice.from(m.level.pick(2..=10, 2..=10, 3..=10));
     let total = by * q;
-    keep(total != by && q != by)?;
+    keep(total != by && q != by && (by != 1 || m.dice.one_in(3)))?;
     let shown = |answer: Expr| equal(quotient(num(total), num(by)), answer);
     let draft = Draft::new(json!({"task": "divide", "total": total, "by": by}))
         .ask(Say::new("common-work-out"))
