@@ -299,6 +299,7 @@ PLAUSIBLE = [
     (rf"bush is {N} f", 2, 10), (rf"tree is {N} f", 6, 120), (rf"ribbon is {N} c", 3, 200), (rf"tank holds {N} l", 20, 2000),
     (rf"garden is {N} by \d+ (?:in|inches)\b", 1, 0), (rf"garden is {N} by \d+ (?:cm|centimeters)\b", 1, 0),
     (rf"rug is {N} by \d+ (?:cm|centimeters)\b", 30, 400), (rf"wall is {N} by \d+ (?:cm|centimeters|in|inches)\b", 1, 0),
+    (rf"hours and {N} minutes", 1, 59), (rf"card is {N} by \d+ inches", 1, 8), (rf"fill {N} glasses", 1, 0),
     (rf"has {N} mL\b", 50, 3000), (rf"It was (?:warmer|colder) than {N} deg", -60, 110),
 ]
 
@@ -315,7 +316,7 @@ def unbelievable(r):
         rate = Fraction(str(s["amount"])) / Fraction(str(s["for"]))
         for sentence, least, most in (
             (r"hours? of work", 7, 60), (r"pens cost", 20, 500), (r"drives", 40, 120), (r"rides", 8, 30),
-            (r"rice cost", 1, 10), (r"tap fills", 2, 30), (r"pump moves", 5, 200),
+            (r"rice cost", 1, 10), (r"out of a faucet", 2, 30), (r"pump moves", 5, 200),
         ):
             if re.search(sentence, r.prompt) and not least <= rate <= most:
                 yield f"{rate} in {r.prompt!r}"
@@ -372,16 +373,26 @@ def doubled(r):
 @rule("English: not the word of a school in the United States", {"en": words("A lift is 3 steps below the ground.")})
 def not_american(r):
     for text in r.all_words("en"):
-        for found in re.findall(r"\b(brackets?|lift|notes|top numbers?|bottom numbers?|tops|bottoms|just (?:two|one|\d+)|centimetres?|metres?|litres?)\b", text):
+        for found in re.findall(r"\b(brackets?|lift|notes|top numbers?|bottom numbers?|tops|bottoms|just (?:two|one|\d+)|centimetres?|metres?|litres?|film|tap|fields|[Oo]pen(?:ed)? (?:one|a) whole)\b", text):
             yield f"{found} in {text!r}"
         if re.search(r"[Dd]ot plot", text) and r.concept[1] in "345":
             yield f"dot plot in {text!r}"
 
 
+@rule("English: as many, without as what", {"en": words("If they have as many digits, look from the left.")})
+def as_many(r):
+    for text in r.all_words("en"):
+        for found in re.finditer(r"(?<!times )(?<!tenth )\bas (many|much|far|long|large|high|tall)\b(?![^.?!]*\bas\b)", text):
+            yield f"{found.group()!r} in {text!r}"
+
+
+PEOPLE = "Amara|Bruno|Chidi|Dana|Elif|Farid|Goran|Hana|Ivo|Jaya|Kofi|Lucía|Mei|Nadia|Omar|Priya|Quinn|Rosa|Sami|Tala|Uma|Viktor|Yara|Zoe"
+
+
 @rule("English: a thing of a person", {"en": words("The plant of Mei is 1/2 foot tall.")})
 def of_person(r):
     for text in r.all_words("en"):
-        if re.search(r"\b[Tt]he [a-z]+ of (Amara|Bruno|Chidi|Dana|Elif|Farid|Goran|Hana|Ivo|Jaya|Kofi|Lucía|Mei|Nadia|Omar|Priya|Quinn|Rosa|Sami|Tala|Uma|Viktor|Yara|Zoe)\b", text):
+        if re.search(rf"\b[Tt]he [a-z]+ of ({PEOPLE})\b", text):
             yield text
 
 
@@ -418,6 +429,9 @@ SPANISH = [
     ("y before the sound i", r"\by (i|hi)(?!e)\w"),
     ("o before the sound o", r"\bo (o|ho)\w"),
     ("contraction", r"\b(de|a) el (?!\d)"),
+    ("numerador y denominador", r"número (?:de |mayor |menor )?(?:arriba|abajo)\b|\bAbajo sigue"),
+    ("as many, not the same ones", r"las mismas cifras|los mismos lugares"),
+    ("one shaded", r"\b1 (?:sombreadas|filas están|columnas)\b"),
     ("one with a plural", r"(?<![\d.,/:+−×÷=] )(?<![\d.,/:−\-(])\b1 (semanas|horas|minutos|días|tazas|millas|libras|pulgadas|pies|yardas|metros|litros|gramos|dólares|centavos|partes|veces|unidades)\b"),
 ]
 
@@ -440,7 +454,86 @@ def spanish_letters(r):
         yield "a letter of the prompt"
 
 
+# What is shown as it was typed, who speaks, and numbers that lost their sense.
+
+
+@rule("answer: as it was typed", {"en": words("Amara answers this:\n11*(3+8)")})
+def as_typed(r):
+    for language in ("en", "es"):
+        for text in r.all_words(language):
+            found = re.search(r"[\d)][*+<>=-][\d(a-z]|\b[a-z][*+<>=][\d(a-z-]|\b[a-z]/\d", text)
+            if found:
+                yield f"{found.group()!r} in {text!r}"
+
+
+@rule("story: somebody of the story answers it", {"en": words("Chidi stops at 4/6. Put a point there.\nChidi answers this:\n2/3")})
+def speaks_of_themselves(r):
+    for found in re.finditer(rf"({PEOPLE}) answers this|answer that ({PEOPLE}) gives|({PEOPLE}) says the answer", r.prompt):
+        name = next(filter(None, found.groups()))
+        if re.search(rf"\b{name}\b", r.prompt[: found.start()]):
+            yield f"{name} in {r.prompt!r}"
+
+
+@rule("feedback: both sides of what has none", {"codes": ["x"], "en": words("One balance is −15 dollars. Another is −15 dollars.", ["Work out both sides. They have the same value."])})
+def no_sides(r):
+    for code, text in r.told:
+        if "both sides" in text and "○" not in r.prompt and "=" not in r.prompt + r.en["entry"]:
+            yield f"{code}: {text}"
+
+
+@rule("story: parts in which nobody counts or measures", {"en": words("Viktor buys 2 1/7 bags.")})
+def no_such_parts(r):
+    # Who walks or answers something may be wrong: only the story itself is read.
+    story = re.split(rf"(?:{PEOPLE}) answers this|answer that (?:{PEOPLE}) gives|(?:{PEOPLE}) says the answer", r.prompt)[0]
+    for bottom in re.findall(r"\d \d+/(\d+) (?:bags|boards|trips|batches)\b", story):
+        if int(bottom) not in (2, 3, 4):
+            yield f"parts of {bottom}: {r.prompt!r}"
+    for bottom in re.findall(r"\d/(\d+) of an? (?:yard|mile|pound|hour|gallon|foot|pint|kilogram)\b", story):
+        if int(bottom) not in (2, 3, 4, 5, 6, 8, 10, 12):
+            yield f"parts of {bottom}: {r.prompt!r}"
+
+
+@rule("grade: boxes take denominators of a later grade", {"statement": {"task": "fill_boxes", "sentence": "(6/8) = (_/_)", "least": 7, "greatest": 32}})
+def later_denominators(r):
+    s = r.item["statement"]
+    if r.concept[1] == "3" and s["task"] == "fill_boxes" and "_/_" in s["sentence"] and s.get("greatest", 0) > 8:
+        yield f"up to {s['greatest']}: {s['sentence']}"
+
+
+@rule("grade: parentheses left out of the question", {"concept": "g5-brackets", "statement": {"task": "missing_number", "sentence": "31 - _ = 7"}})
+def lost_parentheses(r):
+    s = r.item["statement"]
+    if r.concept == "g5-brackets" and s["task"] == "missing_number":
+        yield s["sentence"]
+
+
+@rule("steps: nothing changes", {"en": words("", steps=["Left: 6/12 = 6/12."])})
+def nothing_happens(r):
+    for text in r.en["steps"]:
+        if re.search(r"(?:^|: )([\d/ ]+) = \1\.?$", text):
+            yield text
+
+
+@rule("help: zeros where no place is empty", {"en": words("12.9 − 7.7 = □", hints=["Fill empty places with zeros: 12.9 − 7.7."])})
+def no_empty_place(r):
+    for text in r.en["hints"]:
+        found = re.search(r"Fill empty places with zeros: (.*)\.$", text)
+        if found and found.group(1) in r.prompt:
+            yield text
+
+
+@rule("slip: a quotient that is none", {"codes": [{"code": "divided-instead-of-multiplied", "answer": {"kind": "whole_number", "value": 1}}], "statement": {"task": "solve_for_x", "equation": "x / 6 = 9"}, "en": words("", [""])})
+def no_quotient(r):
+    found = re.fullmatch(r"x / (\d+) = (\d+)", str(r.statement.get("equation")))
+    for m in r.misconceptions:
+        if found and m["code"] == "divided-instead-of-multiplied":
+            a, b = sorted(map(int, found.groups()))
+            if a * m["answer"].get("value", 0) != b:
+                yield f"{r.statement['equation']}: {m['answer']}"
+
+
 # Help.
+
 
 
 @rule("hint: gives the answer away", {"answer": {"kind": "whole_number", "value": 90}, "en": words("5 × □ = 450", hints=["90 is 9 tens."])})

@@ -56,6 +56,9 @@ pub struct CodePart {
     pub concept: ConceptId,
     /// The tasks of these exercises; none if there are no exercises for this part.
     pub tasks: Vec<String>,
+    /// Why there are no exercises for this part.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reason: Option<String>,
 }
 
 #[derive(Deserialize)]
@@ -128,6 +131,7 @@ mod tests {
         assert!(parts.len() > 80);
         for part in parts {
             assert!(known.contains(&part.code), "{}", part.code);
+            assert_eq!(part.tasks.is_empty(), part.reason.is_some(), "{part:?}");
             let concept = catalogue.get(part.concept.as_str()).unwrap();
             assert!(
                 concept.alignments.contains(&part.code),

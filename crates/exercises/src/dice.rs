@@ -90,6 +90,15 @@ impl Dice {
         self.pick(&NAMES)
     }
 
+    /// An invented given name that is not one of these.
+    pub fn name_beside(&mut self, used: &[&str]) -> &'static str {
+        let free: Vec<&'static str> = NAMES
+            .into_iter()
+            .filter(|name| !used.contains(name))
+            .collect();
+        self.pick(&free)
+    }
+
     /// Two different invented given names.
     pub fn two_names(&mut self) -> (&'static str, &'static str) {
         let first = self.below(NAMES.len() as u64);

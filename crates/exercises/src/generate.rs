@@ -8,6 +8,7 @@ use super::make::{Draft, Generator, Make, asked_otherwise};
 use super::mark::{Key, letters_of};
 use super::model::{Item, Level, Misconception};
 use super::needs::{Shown, told};
+use super::often::comes_too_often;
 use super::strand;
 use std::borrow::Cow;
 use std::collections::BTreeMap;
@@ -100,6 +101,9 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
         let Some((entry, answer)) = draft.answer else {
             continue;
         };
+        if comes_too_often(generator.concept, &answer, &mut make.dice) {
+            continue;
+        }
         let shown = Shown::of(&draft.prompt, &entry, &answer);
         let misconceptions: Option<Vec<Misconception>> = draft
             .misconceptions

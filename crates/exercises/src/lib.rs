@@ -31,6 +31,7 @@ mod misconceptions;
 pub mod model;
 pub mod needs;
 pub mod number;
+mod often;
 pub mod say;
 pub mod spell;
 mod strand;

@@ -302,12 +302,14 @@ fn messages(code: &str) -> &'static [Message] {
         "counted-marks-not-steps" => &[("-line", &[LineFromZero]), ("", &[])],
         "kept-the-number" => &[("-fraction", &[EqualFractions]), ("", &[])],
         "compared-sizes-without-signs" => &[("-mixed", &[Negative, BothSigns]), ("", &[Negative])],
+        "took-as-different" => &[("-sides", &[Comparison]), ("", &[])],
         "sign-turned-round" => &[("", &[Comparison])],
         "fraction-turned-over"
         | "part-to-part"
         | "counted-parts-of-all-wholes"
         | "shaded-all-parts"
         | "same-top-number"
+        | "one-equal-fraction-only"
         | "took-top-only"
         | "took-bottom-only"
         | "larger-bottom-larger-fraction"
@@ -355,6 +357,7 @@ fn messages(code: &str) -> &'static [Message] {
         | "counted-terms-for-constant"
         | "sum-for-constant"
         | "called-parts-coefficients"
+        | "coefficients-called-otherwise"
         | "thought-equal-for-some"
         | "unlike-terms-joined" => &[("", &[Letter])],
         "base-times-exponent" | "base-and-exponent-swapped" | "multiplied-before-power" => {

@@ -4,6 +4,8 @@
 //! rules with a base value, `<<` and `<%set<` (the number divided), `>>` (its remainder),
 //! `=%set=` (the number by other rules) and `[…]` (left out without a remainder).
 
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
 use surefoot_catalogue::{Language, Text};
 
 /// The set of rules that a number is written by first.
@@ -22,23 +24,44 @@ pub fn spelled(n: i64) -> Text {
 
 /// In words, or in figures where the rules do not cover the number.
 fn in_language(n: i64, language: Language) -> String {
-    let rules = language.file("spelling.rbnf").unwrap_or_default();
-    by_rules(rules, SPELLOUT, n).unwrap_or_else(|| n.to_string())
+    static RULES: OnceLock<BTreeMap<Language, Rules>> = OnceLock::new();
+    let rules = RULES.get_or_init(|| {
+        Language::all()
+            .iter()
+            .map(|language| (*language, rules_of(*language)))
+            .collect()
+    });
+    let mut text = String::new();
+    match rules
+        .get(&language)
+        .and_then(|rules| write(&mut text, rules, SPELLOUT, n))
+    {
+        Some(()) => text,
+        None => n.to_string(),
+    }
 }
 
-/// The rule of a set with the greatest base value up to `n`: the base value and the words.
-fn rule<'a>(rules: &'a str, set: &str, n: i64) -> Option<(i64, &'a str)> {
+/// The rules of a language: base values in order and words, by the name of their set.
+type Rules = BTreeMap<&'static str, Vec<(i64, &'static str)>>;
+
+fn rules_of(language: Language) -> Rules {
+    let mut rules = Rules::new();
+    let mut set = "";
+    for line in language.file("spelling.rbnf").unwrap_or_default().lines() {
+        if let Some(name) = line.strip_suffix(':').filter(|name| name.starts_with('%')) {
+            set = name;
+        } else if let Some((base, words)) = line
+            .strip_suffix(';')
+            .and_then(|line| line.split_once(": "))
+            && let Ok(base) = base.parse()
+        {
+            rules.entry(set).or_default().push((base, words));
+        }
+    }
+    for rules in rules.values_mut() {
+        rules.sort_by_key(|(base, _)| *base);
+    }
     rules
-        .lines()
-        .skip_while(|line| line.strip_suffix(':') != Some(set))
-        .skip(1)
-        .take_while(|line| !line.starts_with('%'))
-        .filter_map(|line| {
-            let (base, words) = line.strip_suffix(';')?.split_once(": ")?;
-            Some((base.parse().ok()?, words))
-        })
-        .filter(|(base, _)| *base <= n)
-        .last()
 }
 
 /// The power of ten by which a rule of this base value divides.
@@ -46,32 +69,38 @@ fn divisor(base: i64) -> i64 {
     10_i64.pow(base.max(1).ilog10())
 }
 
-fn by_rules(rules: &str, set: &str, n: i64) -> Option<String> {
-    let (base, words) = rule(rules, set, n)?;
-    let (quotient, remainder) = (n / divisor(base), n % divisor(base));
-    let words = match words.split_once('[').zip(words.split_once(']')) {
-        None => words.to_owned(),
-        Some(((before, _), (_, after))) if remainder == 0 => format!("{before}{after}"),
-        Some(_) => words.replace(['[', ']'], ""),
-    };
-    let mut text = String::new();
-    let mut rest = words.as_str();
-    while let Some(start) = rest.find(['<', '>', '=']) {
-        let (before, token) = rest.split_at(start);
-        let sign = token.chars().next()?;
-        let (named, after) = token.get(1..)?.split_once(sign)?;
-        let set = if named.is_empty() { set } else { named };
-        let value = match sign {
-            '<' => quotient,
-            '>' => remainder,
-            _ => n,
-        };
+/// Writes a number by the rule of the set with the greatest base value up to it.
+fn write(text: &mut String, rules: &Rules, set: &str, n: i64) -> Option<()> {
+    let of_set = rules.get(set)?;
+    let at = of_set.partition_point(|(base, _)| *base <= n);
+    let (base, words) = of_set.get(at.checked_sub(1)?)?;
+    let (quotient, remainder) = (n / divisor(*base), n % divisor(*base));
+    let mut rest = *words;
+    while let Some((before, token)) = rest
+        .find(['<', '>', '=', '[', ']'])
+        .and_then(|start| rest.split_at_checked(start))
+    {
         text.push_str(before);
-        text.push_str(&by_rules(rules, set, value)?);
-        rest = after;
+        let sign = token.chars().next()?;
+        let after = token.get(1..)?;
+        rest = match sign {
+            '[' if remainder == 0 => after.split_once(']')?.1,
+            '[' | ']' => after,
+            _ => {
+                let (named, after) = after.split_once(sign)?;
+                let set = if named.is_empty() { set } else { named };
+                let value = match sign {
+                    '<' => quotient,
+                    '>' => remainder,
+                    _ => n,
+                };
+                write(text, rules, set, value)?;
+                after
+            }
+        };
     }
     text.push_str(rest);
-    Some(text)
+    Some(())
 }
 
 #[cfg(test)]

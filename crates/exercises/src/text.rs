@@ -282,9 +282,17 @@ pub(crate) fn shown_answer(prompt: &[Block], entry: &Entry, answer: &Answer) -> 
             places.iter().filter_map(|index| chosen(*index)).collect()
         }
         Answer::Expression { text } | Answer::Equation { text } => {
-            vec![Block::from(
-                Say::new("answer-typed").text("text", text.clone()),
-            )]
+            let letters = super::mark::letters_of(entry);
+            let read = match answer {
+                Answer::Equation { .. } => super::algebra::typed_equation(text, &letters),
+                _ => super::algebra::typed_expression(text, &letters),
+            };
+            match read {
+                Some(expr) => math(expr),
+                None => vec![Block::from(
+                    Say::new("answer-typed").text("text", text.clone()),
+                )],
+            }
         }
         Answer::Coordinates { x, y } => {
             math(pair(rational(x.ratio(), false), rational(y.ratio(), false)))
@@ -372,6 +380,11 @@ fn line_number(
     at: num_rational::Ratio<i64>,
 ) -> Expr {
     use super::expr::{num, rational};
+    // A fraction as the prompt writes it, or in the parts of the line: 4/6, not 2/3.
+    if let Some(same) = fractions_in(prompt).find(|expr| crate::mark::known_value(expr) == Some(at))
+    {
+        return same.clone();
+    }
     let shown = Shown::of(prompt, entry, answer);
     let labelled = matches!(entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
         |label| matches!(&label.label, Expr::Number { text } if text.contains('.')),
@@ -381,5 +394,35 @@ fn line_number(
     {
         return num(decimal);
     }
-    rational(at, at < num_rational::Ratio::from(0))
+    match entry {
+        Entry::NumberLinePoint { line }
+            if at > num_rational::Ratio::from(0) && !at.is_integer() =>
+        {
+            let parts = *line.step.ratio().denom();
+            let top = at * parts;
+            if top.is_integer() {
+                super::expr::frac(top.to_integer(), parts)
+            } else {
+                rational(at, false)
+            }
+        }
+        _ => rational(at, at < num_rational::Ratio::from(0)),
+    }
+}
+
+/// The fractions that the prompt shows by themselves or in a sentence.
+fn fractions_in(prompt: &[Block]) -> impl Iterator<Item = &Expr> {
+    let shown = prompt.iter().flat_map(|block| match block {
+        Block::Math { expr } => vec![expr],
+        Block::Say { say } => say
+            .args
+            .values()
+            .filter_map(|arg| match arg {
+                Arg::Math { expr } => Some(expr),
+                _ => None,
+            })
+            .collect(),
+        Block::Figure { .. } => Vec::new(),
+    });
+    shown.filter(|expr| matches!(expr, Expr::Fraction { .. }))
 }

@@ -134,6 +134,10 @@ fn table_of_variety() {
             structures,
             sentences,
         } = Variety::of(concept);
-        println!("{concept:34} {one:5} {two:4} {three:4} {structures:9} {sentences:10}");
+        let reason = REASONS
+            .lines()
+            .find_map(|line| line.strip_prefix(concept)?.strip_prefix(": "))
+            .unwrap_or_default();
+        println!("{concept:34} {one:5} {two:4} {three:4} {structures:9} {sentences:10}  {reason}");
     }
 }

@@ -31,11 +31,43 @@ struct Setter {
     locale: Locale,
     size: f32,
     face: Face,
+    /// Signs that an empty box must hold.
+    signs: usize,
 }
 
 /// Lays out a line of mathematics.
 pub fn math(locale: Locale, expr: &Expr, size: f32, face: Face) -> Result<MathBox, MessageError> {
-    Setter { locale, size, face }.set(expr)
+    let signs = most_signs(expr);
+    let setter = Setter {
+        locale,
+        size,
+        face,
+        signs,
+    };
+    setter.set(expr)
+}
+
+/// Signs of the longest number that may be missing in a sentence: a sum has one more than its terms, a
+/// product as many as its factors together.
+fn most_signs(expr: &Expr) -> usize {
+    let most = |of: &[&Expr]| of.iter().map(|one| most_signs(one)).max().unwrap_or(0);
+    match expr {
+        Expr::Number { text } => text.chars().count(),
+        Expr::Sum { terms } => most(&terms.iter().collect::<Vec<_>>()) + 1,
+        Expr::Product { factors, .. } => factors.iter().map(most_signs).sum(),
+        Expr::Fraction { top, bottom } => most(&[top, bottom]),
+        Expr::Mixed { whole, top, bottom } => most(&[whole, top, bottom]),
+        Expr::Difference { left, right }
+        | Expr::Quotient { left, right }
+        | Expr::Relation { left, right, .. }
+        | Expr::Ratio { left, right } => most(&[left, right]),
+        Expr::Group { inner }
+        | Expr::Negative { inner }
+        | Expr::Absolute { inner }
+        | Expr::Percent { inner }
+        | Expr::Measure { amount: inner, .. } => most_signs(inner),
+        _ => 0,
+    }
 }
 
 /// Text as a box.
@@ -192,19 +224,25 @@ impl Setter {
         Ok(set)
     }
 
-    /// An empty box, large enough to write in.
+    /// An empty box, large enough to write the longest number of the sentence in.
     fn blank(&self) -> MathBox {
+        /// A sign by hand, in multiples of the size of the type: 3 mm where that is usual.
+        const SIGN: f32 = 0.7;
+        /// Of very long numbers, so that a sentence stays on its line.
+        const MOST_SIGNS: usize = 8;
         let side = 1.35 * self.size;
+        let signs = self.signs.min(MOST_SIGNS) as f32;
+        let wide = ((signs * SIGN + 0.4) * self.size).max(side);
         let axis = AXIS_EM * self.size;
         MathBox {
-            width: side + 0.16 * self.size,
+            width: wide + 0.16 * self.size,
             up: side / 2.0 + axis,
             down: side / 2.0 - axis,
             marks: vec![Mark::Shape {
                 path: rounded(
                     0.08 * self.size,
                     -axis - side / 2.0,
-                    side,
+                    wide,
                     side,
                     0.15 * self.size,
                 ),
@@ -310,5 +348,13 @@ mod tests {
     fn a_power_is_raised_and_a_blank_can_be_written_in() {
         assert!(set(&power(5, 2)).up > set(&num(5)).up);
         assert!(set(&Expr::Blank).width > 12.0);
+        let missing = |sum: i64| {
+            set(&Expr::Difference {
+                left: Box::new(Expr::Blank),
+                right: Box::new(num(sum)),
+            })
+        };
+        let box_of = |sum: i64| missing(sum).width - set(&num(sum)).width;
+        assert!(box_of(35_410) > 5.0 * 7.0 && box_of(35_410) > 2.0 * box_of(5));
     }
 }

@@ -12,6 +12,8 @@ use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
 use surefoot_catalogue::Concept;
 use surefoot_exercises::answer::Entry;
+use surefoot_exercises::expr::Sign;
+use surefoot_exercises::text::{expr_text, sign_text};
 use surefoot_exercises::{Block, Item};
 
 mod part;
@@ -161,7 +163,7 @@ fn laid_out(
         .iter()
         .map(|item| {
             *number += 1;
-            let wide = match wants_room(w, item, half, density)? {
+            let wide = match wants_room(w, item, (half, width), density)? {
                 true => width,
                 false => half,
             };
@@ -174,17 +176,21 @@ fn laid_out(
 const BETWEEN: f32 = 22.0;
 
 /// Whether an exercise takes the whole width: one with a figure that would be illegible in half of
-/// it, and on a roomy sheet also a long one.
-fn wants_room(w: &Words, item: &Item, half: f32, density: Density) -> Result<bool, ReportError> {
-    /// The height of a long exercise, without its space to work in.
-    const LONG: f32 = 230.0;
+/// it, and on a roomy sheet also one that needs less paper so.
+fn wants_room(
+    w: &Words,
+    item: &Item,
+    (half, whole): (f32, f32),
+    density: Density,
+) -> Result<bool, ReportError> {
     if too_narrow(w, item, half - LEAD)? {
         return Ok(true);
     }
     if density == Density::Compact {
         return Ok(false);
     }
-    Ok(exercise(w, item, 1, half, density)?.body.height > LONG)
+    let high = |wide| Ok::<f32, ReportError>(exercise(w, item, 1, wide, density)?.height());
+    Ok(2.0 * high(whole)? < high(half)?)
 }
 
 /// Whether a figure of the exercise would be illegible at this width.
@@ -357,18 +363,53 @@ fn exercise(
 
 /// The prompt of an exercise and the place for its answer.
 pub(crate) fn question(w: &Words, item: &Item, wide: f32, size: f32) -> Result<Slab, ReportError> {
-    let prompt = blocks(w, &item.prompt, wide, size)?;
-    let place = answer_place(w, &item.entry, wide, size)?;
-    Ok(Slab::stacked(&[prompt, place], 3.0))
+    let mut parts = vec![blocks(w, &item.prompt, wide, size)?];
+    if !is_answered_in_the_prompt(w, item)? {
+        parts.push(answer_place(w, &item.entry, wide, size)?);
+    }
+    Ok(Slab::stacked(&parts, 3.0))
 }
+
+/// Whether the answer is a number in the one box of the prompt, or a sign in its one circle. A line
+/// beside it would be a second place for it.
+fn is_answered_in_the_prompt(w: &Words, item: &Item) -> Result<bool, ReportError> {
+    let place = match item.entry {
+        Entry::WholeNumber { .. } | Entry::Decimal { .. } => EMPTY_BOX,
+        Entry::Comparison => sign_text(Sign::Blank),
+        _ => return Ok(false),
+    };
+    let mut places = 0;
+    for block in &item.prompt {
+        if let Block::Math { expr } = block {
+            places += expr_text(w.locale, expr)?.matches(place).count();
+        }
+    }
+    Ok(places == 1)
+}
+
+/// How text writes a box to fill.
+const EMPTY_BOX: &str = "□";
 
 /// The height of the space to work in that an exercise needs, in points: the more steps its
 /// solution has, the more. One that is answered by a mark or a drawing and solved in few steps
 /// needs none. Our choice; no source.
 pub(crate) fn space_needed(item: &Item) -> Option<f32> {
     let steps = item.worked().steps.len();
-    let written = matches!(
-        item.entry,
+    match (is_written(&item.entry), steps) {
+        (false, 0..=2) => None,
+        (false, _) | (true, 0..=1) => Some(22.0),
+        (true, 2) => Some(30.0),
+        (true, _) => Some(42.0),
+    }
+}
+
+/// Whether an answer is written, not marked or drawn: of two parts, whether one is.
+fn is_written(entry: &Entry) -> bool {
+    if let Entry::TwoParts { first, second, .. } = entry {
+        return is_written(first) || is_written(second);
+    }
+    matches!(
+        entry,
         Entry::WholeNumber { .. }
             | Entry::Decimal { .. }
             | Entry::Fraction { .. }
@@ -381,14 +422,7 @@ pub(crate) fn space_needed(item: &Item) -> Option<f32> {
             | Entry::QuotientRemainder
             | Entry::SeveralNumbers { .. }
             | Entry::Boxes { .. }
-            | Entry::TwoParts { .. }
-    );
-    match (written, steps) {
-        (false, 0..=2) => None,
-        (false, _) | (true, 0..=1) => Some(22.0),
-        (true, 2) => Some(30.0),
-        (true, _) => Some(42.0),
-    }
+    )
 }
 
 /// An empty frame to work in.

@@ -23,8 +23,12 @@ pub struct WarmUpWish {
     pub without_key: bool,
 }
 
-/// Sizes tried until a half-sheet has all exercises, in multiples of the usual size.
+/// Sizes tried until a sheet has all exercises, in multiples of the usual size.
 const SCALES: [f32; 3] = [1.0, 0.92, 0.84];
+
+/// The same of a half-sheet, on which the usual size of the type is so many points. The least is 9.
+const SCALES_OF_HALF: [f32; 4] = [1.0, 0.92, 0.84, 0.78];
+const USUAL_ON_HALF: f32 = 11.5;
 
 /// Between two exercises side by side, and between two rows, in points.
 const BESIDE: f32 = 20.0;
@@ -111,38 +115,71 @@ fn titled(
     Ok(Slab::stacked(&parts, ABOVE_WORK))
 }
 
-/// Rows of exercises, two side by side where both stay legible. A high one, such as one with a
-/// figure, is smaller.
-fn rows(w: &Words, paper: &WarmUpPaper, wide: f32, size: f32) -> Result<Vec<Slab>, ReportError> {
-    let half = (wide - BESIDE) / 2.0;
-    let mut rows: Vec<Slab> = Vec::new();
-    let mut open = false;
-    for one in &paper.exercises {
-        if too_narrow(w, &one.item, half)? {
-            rows.push(lower(titled(w, one, wide, size, 0.0)?));
-            open = false;
-            continue;
-        }
-        let set = lower(titled(w, one, half, size, 0.0)?);
-        match rows.last_mut().filter(|_| open) {
-            Some(row) => row.put(&set, half + BESIDE, 0.0),
-            None => rows.push(set),
-        }
-        open = !open;
-    }
-    Ok(rows)
+/// An exercise as it stands on a half-sheet.
+struct Half {
+    set: Slab,
+    /// Whether it takes the whole width.
+    is_wide: bool,
 }
 
-/// Makes an exercise on a half-sheet smaller if it is high, within what is legible.
-fn lower(set: Slab) -> Slab {
-    const HIGH: f32 = 140.0;
-    const LEAST_SCALE: f32 = 0.78;
-    let scale = (HIGH / set.height.max(1.0)).clamp(LEAST_SCALE, 1.0);
-    let wide = set.width;
-    Slab {
-        width: wide,
-        ..set.scaled(scale)
-    }
+/// The exercises of a half-sheet that is so wide, in one size of type.
+fn laid_out(w: &Words, paper: &WarmUpPaper, wide: f32) -> Result<Vec<Half>, ReportError> {
+    let half = (wide - BESIDE) / 2.0;
+    (paper.exercises.iter())
+        .map(|one| {
+            let is_wide = too_narrow(w, &one.item, half)?;
+            let of = if is_wide { wide } else { half };
+            let set = titled(w, one, of, USUAL_ON_HALF, 0.0)?;
+            Ok(Half { set, is_wide })
+        })
+        .collect()
+}
+
+/// Exercises in two columns as even as can be, each in the order of the review; those of the whole width
+/// are below.
+fn arranged(all: &[Half], wide: f32) -> Slab {
+    /// More are not tried in every way.
+    const MOST_TRIED: usize = 10;
+    let narrow: Vec<&Slab> = all
+        .iter()
+        .filter(|one| !one.is_wide)
+        .map(|one| &one.set)
+        .collect();
+    let side = |ways: usize, right: bool| -> Slab {
+        let of = narrow.iter().enumerate();
+        let of = of.filter(|(at, _)| (ways >> at & 1 == 1) == right);
+        let of: Vec<Slab> = of.map(|(_, set)| (*set).clone()).collect();
+        Slab::stacked(&of, BELOW)
+    };
+    let high = |ways: usize, right: bool| -> f32 {
+        let of = narrow.iter().enumerate();
+        let of = of.filter(|(at, _)| (ways >> at & 1 == 1) == right);
+        of.map(|(_, set)| set.height + BELOW).sum()
+    };
+    let tried = narrow.len().min(MOST_TRIED);
+    // Every other exercise at the right, where there are too many.
+    let usual = (0..narrow.len())
+        .filter(|at| at % 2 == 1)
+        .map(|at| 1_usize << at)
+        .sum();
+    let best = (0..1_usize << tried)
+        .filter(|_| tried == narrow.len())
+        .chain([usual])
+        .min_by(|a, b| {
+            let most = |ways: usize| high(ways, false).max(high(ways, true));
+            most(*a).total_cmp(&most(*b))
+        })
+        .unwrap_or(usual);
+    let mut columns = Slab::space(wide, 0.0);
+    columns.put(&side(best, false), 0.0, 0.0);
+    columns.put(&side(best, true), (wide + BESIDE) / 2.0, 0.0);
+    let mut parts = vec![columns];
+    parts.extend(
+        all.iter()
+            .filter(|one| one.is_wide)
+            .map(|one| one.set.clone()),
+    );
+    Slab::stacked(&parts, BELOW)
 }
 
 /// Two half-sheets a page. What does not fit on one goes to those of the next page.
@@ -160,10 +197,9 @@ fn half_sheets(
     let high = (cut - TO_CUT).min(page.height() - second);
     let head = head(w, title, date, wide, 11.0)?;
     let mut panels: Vec<Slab> = Vec::new();
-    for scale in SCALES {
-        let size = 11.5 * scale;
-        let smaller = fill(&head, &rows(w, paper, wide, size)?, high);
-        // Smaller text must save a page.
+    for scale in SCALES_OF_HALF {
+        let smaller = fill(&head, &laid_out(w, paper, wide / scale)?, wide, high, scale);
+        // Smaller type must save a page.
         if panels.is_empty() || smaller.len() < panels.len() {
             panels = smaller;
         }
@@ -183,22 +219,22 @@ fn half_sheets(
     Ok(())
 }
 
-/// Puts rows below a head, on as many panels as they need.
-fn fill(head: &Slab, rows: &[Slab], high: f32) -> Vec<Slab> {
-    let mut panels = vec![head.clone()];
-    for row in rows {
-        let row = row.clone().within(row.width, high - head.height - BELOW);
-        match panels.last_mut() {
-            Some(panel) if panel.height + BELOW + row.height <= high => {
-                let y = panel.height + BELOW;
-                panel.put(&row, 0.0, y);
-            }
-            _ => {
-                let mut panel = head.clone();
-                panel.put(&row, 0.0, head.height + BELOW);
-                panels.push(panel);
-            }
-        }
+/// Puts exercises below a head, on as many panels as they need.
+fn fill(head: &Slab, all: &[Half], wide: f32, high: f32, scale: f32) -> Vec<Slab> {
+    let room = (high - head.height - BELOW) / scale;
+    let mut panels = Vec::new();
+    let mut left = all;
+    while !left.is_empty() {
+        let fitting = (2..=left.len()).rev().find(|count| {
+            let these = left.get(..*count).unwrap_or_default();
+            arranged(these, wide / scale).height <= room
+        });
+        let (these, rest) = left.split_at(fitting.unwrap_or(1));
+        let set = arranged(these, wide / scale).within(wide / scale, room);
+        let mut panel = head.clone();
+        panel.put(&set.scaled(scale), 0.0, head.height + BELOW);
+        panels.push(panel);
+        left = rest;
     }
     panels
 }

@@ -45,7 +45,7 @@ answer-remainder = { $quotient } remainder { $remainder }
 answer-several = { $numbers }
 answer-boxes = For example: { $sentence }
 half-day-am = in the morning
-half-day-pm = after noon
+half-day-pm = in the afternoon or evening
 
 answer-given-before = You gave this answer before, so it does not count again. Try another one.
 
@@ -240,9 +240,9 @@ boxes-hint-between = Find one fraction that is a little less, and one that is a 
 boxes-hint-from-left = Think of the number line. The least number is farthest to the left.
 boxes-hint-order-least = Compare two of the numbers, place by place from the left.
 boxes-hint-half-way = Length and width together are half of the way around.
-boxes-hint-ratio = Make both numbers of the ratio the same number of times as large.
+boxes-hint-ratio = Multiply both numbers of the ratio by the same number.
 boxes-hint-mean = First find the sum of all four numbers.
-boxes-hint-percent = Twice the percent of half as much is the same amount.
+boxes-hint-percent = Twice the percent of half the number gives the same amount.
 boxes-hint-places = How many hundreds are there? What is left for the tens?
 boxes-hint-try = Put a number in one box. Check if the rest can be made true.
 boxes-step-one = This is one way.

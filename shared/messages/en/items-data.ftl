@@ -23,9 +23,9 @@ plot-jars = Water in jars
 plot-inches = Inches
 plot-cups = Cups
 
-g3-scaled-graphs-ask-more = Look at "{ $one }" and "{ $two }". How many more are there of the first?
-g3-scaled-graphs-ask-both = Look at "{ $one }" and "{ $two }". How many are there of both together?
-g3-scaled-graphs-ask-two = Add "{ $one }" and "{ $two }". How many more is that than "{ $three }"?
+g3-scaled-graphs-ask-more = How many more are there for "{ $one }" than for "{ $two }"?
+g3-scaled-graphs-ask-both = How many are there for "{ $one }" and "{ $two }" together?
+g3-scaled-graphs-ask-two = Add the numbers for "{ $one }" and "{ $two }". How many more is that than for "{ $three }"?
 g3-scaled-graphs-hint-scale = Look at the scale first. What does one step or symbol stand for?
 g3-scaled-graphs-hint-bar = The scale goes by { $step }. Read the end of each bar.
 g3-scaled-graphs-hint-picture = Each symbol stands for { $step }. Multiply.
@@ -72,7 +72,7 @@ g3-measure-line-plot-step-column = { $count ->
 g3-measure-line-plot-step-all = From left to right the dots are { $heights }.
 
 g4-line-plot-ask-range = The marks are { $step } apart. How much longer is the longest shell than the shortest?
-g4-line-plot-ask-total = The marks are { $step } apart. Take all shells of the length that most have. Lay them end to end. How long is the row?
+g4-line-plot-ask-total = The marks are { $step } apart. Take all shells of the most common length. Lay them end to end. How long is the row?
 g4-line-plot-hint-ends = Find the first and the last mark with dots.
 g4-line-plot-hint-difference = Take the shortest away from the longest.
 g4-line-plot-hint-most = Find the mark with the most dots.

@@ -1,11 +1,12 @@
 decimal-hint-places = Compare the ones first. Then compare the tenths, then the hundredths.
-decimal-hint-even = Write as many places in both: { $left } and { $right }.
+decimal-hint-even = Write the same number of places in both: { $left } and { $right }.
 decimal-hint-line-up = Line up the decimal points.
 decimal-hint-zeros = Fill empty places with zeros: { $work }.
+decimal-hint-columns = Work from the right, one place at a time. Put the point in line with the others.
 decimal-hint-as-wholes = Multiply as if there were no points: { $work }.
 decimal-hint-places-together = { $places ->
-    [one] The factors have { $places } decimal place together. The product has as many.
-   *[other] The factors have { $places } decimal places together. The product has as many.
+    [one] The factors have { $places } decimal place in all. So does the product.
+   *[other] The factors have { $places } decimal places in all. So does the product.
 }
 decimal-hint-whole-divisor = Make the divisor a whole number. Do the same to both numbers.
 decimal-hint-point-up = The point in the answer goes above the point in the number you divide.
@@ -18,10 +19,7 @@ decimal-place-hundredth = hundredth
 g4-tenths-hundredths-hint-one = One tenth is ten hundredths.
 g4-tenths-hundredths-hint-rods = A rod is one tenth. It is made of ten small cubes.
 g4-tenths-hundredths-hint-blocks = Here are the tenths. Each rod is ten hundredths.
-g4-tenths-hundredths-step-ten = { $tenths ->
-    [one] { $tenths } tenth has ten times as many hundredths.
-   *[other] { $tenths } tenths have ten times as many hundredths.
-}
+g4-tenths-hundredths-step-ten = Each tenth is 10 hundredths: { $work }.
 g4-tenths-hundredths-story-1 = { $name } has { $fraction } of a meter of ribbon. A meter has { $given } centimeters. How many centimeters is that?
 g4-tenths-hundredths-story-2 = { $name } has { $fraction } of a dollar. A dollar has { $given } cents. How many cents is that?
 g4-tenths-hundredths-story-3 = { $name } shades { $fraction } of a square. The square has { $given } equal parts. How many parts is that?

@@ -1,6 +1,10 @@
 fraction-hint-multiply = Multiply the numerator and the denominator by the same number.
 fraction-hint-divide = Divide the numerator and the denominator by the same number.
 fraction-hint-same = The size stays the same. Only the parts change.
+fraction-ask-which-equal = Which of these fractions are equal to { $fraction }? Choose all.
+fraction-shown = { $fraction }
+fraction-hint-shaded = Draw such a bar for each fraction. Which are shaded to the same length?
+fraction-step-bars = Both bars are shaded to the same length. So the fractions are equal.
 fraction-hint-bottoms = Look at the denominators: { $work }.
 fraction-step-multiply = The denominator is multiplied by { $factor }. Multiply the numerator by { $factor } too.
 fraction-step-divide = The denominator is divided by { $factor }. Divide the numerator by { $factor } too.
@@ -8,11 +12,11 @@ fraction-step-simplest = Write it in the simplest way.
 
 mixed-hint-apart = Work with the whole numbers and the fractions apart.
 mixed-hint-over = If the fractions make one whole or more, trade for a whole.
-mixed-hint-trade = If the first fraction is too small, open one whole: { $one }.
+mixed-hint-trade = If the first fraction is too small, trade one whole for parts: { $one }.
 mixed-step-wholes = Wholes: { $work }.
 mixed-step-parts = Fractions: { $work }.
 mixed-step-trade = That is more than one whole: { $work }.
-mixed-step-open = The first fraction is too small. Open one whole. That leaves { $whole } and { $work }.
+mixed-step-open = The first fraction is too small. Trade one whole for parts. That leaves { $whole } and { $work }.
 
 unlike-hint-same = You can only add or take away parts of the same size.
 unlike-hint-common = Cut both into { $bottom } parts.
@@ -43,7 +47,7 @@ g3-fraction-name-story-1-bar = { $name } painted the shaded part of a wall. What
 g3-fraction-name-story-2-bar = The bar is a garden bed. { $name } planted the shaded part. What fraction is planted?
 g3-fraction-name-story-3-bar = The bar is a book. { $name } has read the shaded part. What fraction is that?
 g3-fraction-name-story-1-round = { $name } ate the shaded part of a pie. What fraction of the pie is that?
-g3-fraction-name-story-2-round = The circle is a park. Trees grow on the shaded part. { $name } asks: What fraction is that?
+g3-fraction-name-story-2-round = The circle is a park. { $name } plants trees on the shaded part. What fraction of the park is that?
 g3-fraction-name-story-3-round = { $name } colored the shaded part of a wheel. What fraction of the wheel is that?
 g3-fraction-name-ask-wholes-1 = Each bar is one wall. { $name } painted the shaded parts. What fraction of a wall is that in all?
 g3-fraction-name-ask-wholes-2 = Each bar is one page. { $name } wrote on the shaded parts. What fraction of a page is that in all?
@@ -60,7 +64,7 @@ g3-fraction-unit-on-line-line = A number line from 0 to 1 in { $parts } equal pa
     [one] A point is { $steps } part after 0.
    *[other] A point is { $steps } parts after 0.
 }
-g3-fraction-unit-on-line-ask-first-1 = The line is a path of one mile. { $name } is at the point. At what fraction of the path is that?
+g3-fraction-unit-on-line-ask-first-1 = The line is a path of one mile. { $name } has walked to the point. What fraction of the path is that?
 g3-fraction-unit-on-line-ask-first-2 = The line is a rope. { $name } cuts it at the point. What fraction of the rope is left of the cut?
 g3-fraction-unit-on-line-ask-first-3 = The line is one hour. { $name } stops at the point. What fraction of the hour is that?
 g3-fraction-unit-on-line-ask-mark-1 = The line is a path of one mile. { $name } is at { $fraction } of it. Put a point there.
@@ -86,8 +90,8 @@ g3-fraction-on-line-ask-mark-2 = The line shows hours. { $name } stops at { $fra
 g3-fraction-on-line-ask-mark-3 = The line shows yards of rope. { $name } cuts at { $fraction }. Put a point there.
 
 g3-fraction-same-size-ask = Which fraction is the same size as { $fraction }?
-g3-fraction-same-size-ask-1 = { $name } eats { $fraction } of a bar. Which fraction of such a bar is as much?
-g3-fraction-same-size-ask-2 = { $name } walks { $fraction } of a path. Which fraction of the path is as far?
+g3-fraction-same-size-ask-1 = { $name } eats { $fraction } of a bar. Which fraction of a bar of that size is the same amount?
+g3-fraction-same-size-ask-2 = { $name } walks { $fraction } of a path. Which fraction of the path is the same distance?
 g3-fraction-same-size-hint-length = Look for the same length.
 g3-fraction-same-size-hint-cut = Cut a bar of the same length into { $parts } parts.
 g3-fraction-same-size-step-cut = Cut the second bar into { $parts } parts and shade the same length.
@@ -115,11 +119,11 @@ g3-fraction-compare-step-same-bottom = More parts of the same size make more.
 g3-fraction-compare-step-count = Both sides are { $parts } parts of the same size.
 g3-fraction-equivalent-hint-cut = Cut each part of the bar into equal smaller parts.
 g3-fraction-equivalent-hint-join = Join small parts of the bar into equal larger parts.
-g3-fraction-equivalent-step-cut = Cut each part into { $factor }. The same length now has { $factor } times the parts.
+g3-fraction-equivalent-step-cut = Cut each part into { $factor }. There are now { $factor } parts for each one before.
 g3-fraction-equivalent-step-join = Join { $factor } parts into each larger part. The length stays the same.
 g3-fraction-equivalent-step-bars = Both bars are shaded to the same length.
-g3-fraction-equivalent-story-1 = { $name } eats { $fraction } of a bar. A bar of the same size has { $given } equal parts. How many of these parts are as much?
-g3-fraction-equivalent-story-2 = { $name } shades { $fraction } of a strip. Its back has { $given } equal parts. How many of these parts are as much?
+g3-fraction-equivalent-story-1 = { $name } eats { $fraction } of a bar. A bar of the same size has { $given } equal parts. How many of these parts are the same amount?
+g3-fraction-equivalent-story-2 = { $name } shades { $fraction } of a strip. Its back has { $given } equal parts. How many of these parts are the same amount?
 g3-fraction-equivalent-story-3 = { $name } walks { $fraction } of a path. The path has { $given } equal parts. How many parts is that?
 
 g4-fraction-compare-hint-half = Is each one more or less than a half?
@@ -159,7 +163,7 @@ g4-fraction-decompose-step-known = { $known ->
    *[other] You have { $known } of them. Find the rest.
 }
 g4-fraction-decompose-story-1 = { $name } has { $total } of a pie and eats { $known } of the pie. Each piece is { $part } of the pie. How many pieces are left?
-g4-fraction-decompose-story-2 = { $name } walks { $total } of a mile in two parts. The first part is { $known } of a mile. How many steps of { $part } of a mile has the second part?
+g4-fraction-decompose-story-2 = { $name } walks { $total } of a mile in two parts. The first part is { $known } of a mile. How many steps of { $part } of a mile are in the second part?
 g4-fraction-decompose-story-3 = { $name } fills { $total } of a jar with red and blue sand. { $known } of the jar is red. How many layers of { $part } of the jar are blue?
 
 g4-fraction-copies-hint-copies = A fraction is made of copies of one part.
@@ -178,12 +182,12 @@ g4-fraction-times-whole-hint-figure = Take this amount { $n } times.
 g4-fraction-times-whole-step-tops = Multiply the number of parts: { $work }.
 g4-fraction-times-whole-step-bottom = The parts stay the same size. The denominator stays { $bottom }.
 
-g4-fraction-add-like-ask-1 = { $name } walked { $one } of a mile. Then { $name } walked { $two } of a mile more. How many miles is that in all?
+g4-fraction-add-like-ask-1 = { $name } walked { $one } of a mile. Then { $name } walked another { $two } of a mile. How many miles is that in all?
 g4-fraction-add-like-ask-2 = { $name } used { $one } of a yard of red ribbon and { $two } of a yard of blue ribbon. How many yards is that in all?
 g4-fraction-add-like-ask-3 = { $name } read for { $one } of an hour in the morning and for { $two } of an hour at night. How many hours is that in all?
 g4-fraction-add-like-ask-4 = { $name } ate { $one } of a pie. Later, { $name } ate { $two } of the same pie. How much of the pie is that in all?
-g4-fraction-add-like-ask-5 = { $name } painted { $one } of a fence. Then { $name } painted { $two } of the fence more. How much of the fence is painted?
-g4-fraction-add-like-ask-6 = { $name } read { $one } of a book. Then { $name } read { $two } of the book more. How much of the book is read?
+g4-fraction-add-like-ask-5 = { $name } painted { $one } of a fence. Then { $name } painted another { $two } of the fence. How much of the fence is painted?
+g4-fraction-add-like-ask-6 = { $name } read { $one } of a book. Then { $name } read another { $two } of the book. How much of the book is read?
 g4-fraction-add-like-ask-7 = { $name } had { $one } of a yard of ribbon. { $name } used { $two } of a yard. How many yards are left?
 g4-fraction-add-like-ask-8 = A tank is { $one } full. { $name } lets out { $two } of the tank. How much of the tank is still full?
 g4-fraction-add-like-ask-9 = { $name } has { $one } of a pan of corn bread. Friends eat { $two } of the pan. How much of the pan is left?
@@ -227,8 +231,8 @@ g5-fraction-as-division-ask-1 = { $amount ->
    *[other] { $amount } loaves are shared by { $shares } people. All get the same. How many loaves does each get?
 }
 g5-fraction-as-division-ask-2 = { $amount ->
-    [one] { $amount } liter of juice fills { $shares } glasses. All get the same. How many liters are in each glass?
-   *[other] { $amount } liters of juice fill { $shares } glasses. All get the same. How many liters are in each glass?
+    [one] { $amount } liter of juice fills { $shares } equal containers. How many liters are in each container?
+   *[other] { $amount } liters of juice fill { $shares } equal containers. How many liters are in each container?
 }
 g5-fraction-as-division-ask-3 = { $amount ->
     [one] { $amount } yard of string is cut into { $shares } equal pieces. How many yards long is each piece?
@@ -239,8 +243,8 @@ g5-fraction-as-division-ask-4 = { $amount ->
    *[other] { $amount } pounds of clay are split into { $shares } equal lumps. How many pounds is each lump?
 }
 g5-fraction-as-division-ask-5 = { $amount ->
-    [one] { $amount } gallon of paint is poured into { $shares } equal cans. How many gallons are in each can?
-   *[other] { $amount } gallons of paint are poured into { $shares } equal cans. How many gallons are in each can?
+    [one] { $amount } gallon of paint is poured into { $shares } equal buckets. How many gallons are in each bucket?
+   *[other] { $amount } gallons of paint are poured into { $shares } equal buckets. How many gallons are in each bucket?
 }
 g5-fraction-as-division-ask-6 = { $amount ->
     [one] { $amount } mile of road is split among { $shares } teams. All get the same. How many miles does each team get?
@@ -306,7 +310,7 @@ g5-scaling-reason-step-below = { $factor } is less than 1.
 g5-scaling-reason-step-grows = You take { $number } once and some more of it. So the product is more.
 g5-scaling-reason-step-shrinks = You take only a part of { $number }. So the product is less.
 
-g5-fraction-multiply-stories-ask-1 = { $name } has { $two } of nuts and eats { $one } of it. How many pounds does { $name } eat?
+g5-fraction-multiply-stories-ask-1 = { $name } has { $two } of nuts and eats { $one } of them. How many pounds does { $name } eat?
 g5-fraction-multiply-stories-ask-2 = A path is { $two } long. { $name } has walked { $one } of it. How many miles is that?
 g5-fraction-multiply-stories-ask-3 = A ribbon is { $two } long. { $name } uses { $one } of it. How many yards is that?
 g5-fraction-multiply-stories-ask-4 = A tank holds { $two } of water. { $name } uses { $one } of it. How many gallons is that?
@@ -316,7 +320,7 @@ g5-fraction-multiply-stories-ask-7 = One board is { $two } long. { $name } lays 
 g5-fraction-multiply-stories-ask-8 = One trip takes { $two }. { $name } makes { $one } trips. How many hours is that?
 g5-fraction-multiply-stories-hint-work = Work out { $work }.
 g5-fraction-multiply-stories-hint-part = A part of an amount: multiply.
-g5-fraction-multiply-stories-hint-several = As much again and again: multiply.
+g5-fraction-multiply-stories-hint-several = The same amount several times: multiply.
 
 g5-unit-fraction-divided-hint-cut = The small part gets cut into even smaller parts.
 g5-unit-fraction-divided-hint-share = Share { $part } among { $n }.

@@ -2,7 +2,7 @@ g3-time-tell-ask = What time does the clock show?
 g3-time-tell-story-1 = { $name } looks at this clock. What time is it?
 g3-time-tell-story-2 = { $name } gets on a bus when the clock shows this. What time is that?
 g3-time-tell-story-3 = This clock is in a class. { $name } reads it. What time does it show?
-g3-time-tell-story-4 = A film starts when the clock shows this. { $name } is there. What time is that?
+g3-time-tell-story-4 = A movie starts when the clock shows this. { $name } is on time. What time is it?
 g3-time-tell-story-5 = { $name } comes home at the time on this clock. What time is that?
 g3-time-tell-hint-short = The short hand tells the hour it has passed.
 g3-time-tell-hint-long = The long hand tells the minutes. Each number is 5 minutes. Each small mark is 1 minute.
@@ -10,6 +10,10 @@ g3-time-tell-step-hour = The short hand is past { $hour } and not yet at { $next
 g3-time-tell-step-fives = { $fives ->
     [one] The long hand is at { $fives }: count 5. That is { $minute } minutes.
    *[other] The long hand is at { $fives }: count by 5 that many times. That is { $minute } minutes.
+}
+g3-time-tell-step-few = { $minute ->
+    [one] Count { $minute } small mark from 12. That is { $minute } minute.
+   *[other] Count { $minute } small marks from 12. That is { $minute } minutes.
 }
 g3-time-tell-step-minutes = Count by 5 to { $low }. Then count { $rest } more. { $minute ->
     [one] That is { $minute } minute.
@@ -54,7 +58,7 @@ g3-mass-volume-ask-times-2 = { $n } cups hold { $each } milliliters each. How ma
 g3-mass-volume-ask-less-1 = { $name } has { $a } grams of flour and uses { $b } grams. How many grams are left?
 g3-mass-volume-ask-less-2 = { $name } has { $a } milliliters of juice and drinks { $b } milliliters. How many milliliters are left?
 g3-mass-volume-ask-share-1 = { $total } grams of rice go into { $n } bags. All bags get the same. How many grams are in each bag?
-g3-mass-volume-ask-share-2 = { $total } milliliters of milk fill { $n } cups. All cups get the same. How many milliliters are in each cup?
+g3-mass-volume-ask-share-2 = { $total } milliliters of milk are poured into { $n } cups. All cups get the same. How many milliliters are in each cup?
 g3-mass-volume-ask-large-1 = { $n } bags of soil weigh { $each } kilograms each. How many kilograms is that in all?
 g3-mass-volume-ask-large-2 = { $n } buckets hold { $each } liters of water each. How many liters is that in all?
 g3-mass-volume-ask-room-1 = A cart can carry { $most } kilograms. It has { $n } boxes of { $each } kilograms each. How many kilograms more can it carry?
@@ -79,9 +83,9 @@ g3-mass-volume-step-count = { $marks ->
 g3-mass-volume-step-fits = It fits: { $amount }.
 
 g3-area-unit-square-ask-one = A square has sides of { $side }. What is its area?
-g3-area-unit-square-ask-row = { $n } squares stand in a row. Each has sides of { $side }. What is the area of the row?
+g3-area-unit-square-ask-row = { $n } squares are in a row. Each has sides of { $side }. What is the area of the row?
 g3-area-unit-square-ask-halves = A shape is made of { $n } squares with sides of { $side }, and { $halves } halves of such a square. What is its area?
-g3-area-unit-square-ask-larger = { $n } squares stand in a row. Each has sides of { $side }. What is the area of the row?
+g3-area-unit-square-ask-larger = { $n } squares are in a row. Each has sides of { $side }. What is the area of the row?
 g3-area-unit-square-hint-unit = A square with sides of 1 unit is one square unit.
 g3-area-unit-square-hint-count = Area counts squares.
 g3-area-unit-square-hint-fit = How many unit squares fit in it?
@@ -106,7 +110,7 @@ g3-area-count-step-rows = The rows have { $rows } squares.
 g3-area-tile-ask-tiles-1 = A floor has { $rows } rows of tiles with { $each } tiles in each row. Each tile is one square unit. What is the area?
 g3-area-tile-ask-tiles-2 = A wall has { $rows } rows of tiles with { $each } tiles in each row. Each tile is one square unit. What is the area?
 g3-area-tile-ask-tiles-3 = A blanket has { $rows } rows of patches with { $each } patches in each row. Each patch is one square unit. What is the area?
-g3-area-tile-ask-tiles-4 = A game board has { $rows } rows with { $each } fields in each row. Each field is one square unit. What is the area?
+g3-area-tile-ask-tiles-4 = A game board has { $rows } rows with { $each } squares in each row. Each square is one square unit. What is the area?
 g3-area-tile-ask-mark = Mark a rectangle with { $rows } rows and an area of { $area } squares.
 g3-area-tile-ask-missing = A rectangle of { $area } unit squares has { $rows } equal rows. How many squares are in each row?
 g3-area-tile-hint-rows = All rows are the same.
@@ -156,8 +160,8 @@ g4-area-perimeter-rules-hint-work = Find the missing number: { $work }.
 g4-area-perimeter-rules-hint-then = First find the other side. Then go around.
 
 g4-units-convert-hint-one = { $one }
-g4-units-convert-table-short = A table. { $one } goes with { $small }. { $asked } is asked for.
-g4-units-convert-table = A table. { $one } goes with { $small }. { $two } goes with { $double }. { $asked } is asked for.
+g4-units-convert-table-short = A table. First { $one } and { $small }. Then { $asked } and a box.
+g4-units-convert-table = A table. First { $one } and { $small }, then { $two } and { $double }, then { $asked } and a box.
 
 g5-units-convert-hint-one = { $one }
 g5-units-convert-hint-divide = To a larger unit, divide.
@@ -186,6 +190,7 @@ g4-measure-stories-ask-2 = { $name } puts { $n } kilograms of flour into { $k } 
 g4-measure-stories-ask-3 = { $name } works for { $n } hours and { $b } minutes. How many minutes is that?
 g4-measure-stories-ask-4 = { $n } liters of juice fill { $k } equal jars. How many milliliters are in each jar?
 g4-measure-stories-hint-same = First write both in the same small unit.
+g4-measure-stories-hint-small = First write the amount in the small unit.
 g4-measure-stories-hint-one = { $one }
 
 g4-money-stories-ask-total = { $name } buys a book for { $a } and a map for { $b }. What is the total?
@@ -202,15 +207,15 @@ g4-money-stories-step-dollars = Dollars: { $work }.
 g4-money-stories-step-cents = Cents: { $work }.
 
 g5-volume-unit-cube-ask-one = A cube has edges of { $side }. What is its volume?
-g5-volume-unit-cube-ask-row = { $n } cubes stand in a row. Each has edges of { $side }. What is the volume of the row?
-g5-volume-unit-cube-ask-larger = { $n } cubes stand in a row. Each has edges of { $edge }. What is the volume of the row?
-g5-volume-unit-cube-ask-larger-tower = { $n } cubes stand one on top of the other. Each has edges of { $edge }. What is the volume of the tower?
+g5-volume-unit-cube-ask-row = { $n } cubes are in a row. Each has edges of { $side }. What is the volume of the row?
+g5-volume-unit-cube-ask-larger = { $n } cubes are in a row. Each has edges of { $edge }. What is the volume of the row?
+g5-volume-unit-cube-ask-larger-tower = { $n } cubes are stacked in a tower. Each has edges of { $edge }. What is the volume of the tower?
 g5-volume-unit-cube-hint-unit = A cube with edges of 1 unit is one cubic unit.
 g5-volume-unit-cube-hint-count = Volume counts cubes.
 g5-volume-unit-cube-hint-fit = How many unit cubes fit in one of them?
 g5-volume-unit-cube-step-count = Count the cubes: { $volume }.
 g5-volume-unit-cube-step-larger = Each cube has { $edge } layers of unit cubes: { $work }.
-g5-volume-unit-cube-ask-tower = { $n } cubes stand one on top of the other. Each has edges of { $side }. What is the volume of the tower?
+g5-volume-unit-cube-ask-tower = { $n } cubes are stacked in a tower. Each has edges of { $side }. What is the volume of the tower?
 
 g5-volume-pack-ask-gaps = { $name } packs { $a } unit cubes into a box. There is still room for { $b } more. What is the volume of the box?
 g5-volume-pack-ask-out = A box is packed full with { $a } unit cubes. { $name } cuts a part off the box that holds { $b } of them. What is the volume of the rest?

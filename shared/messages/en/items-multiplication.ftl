@@ -28,6 +28,12 @@ g3-multiply-equal-groups-step-rows = Make { $groups } rows.
 g3-missing-factor-hint-family = Multiplying and dividing belong together. Use the fact you know.
 g3-missing-factor-hint-figure = Which multiplication has these numbers?
 g3-missing-factor-step-family = The fact is { $fact }.
+g3-missing-factor-story-1 = { $name } fills { $a } bags. All have the same number of marbles. There are { $c } marbles in all: { $equation }. What number goes in the box?
+g3-missing-factor-story-2 = { $a } vans carry { $c } children. Each van carries the same number: { $equation }. What number goes in the box?
+g3-missing-factor-story-3 = { $name } reads for { $a } days, the same number of pages each day. That makes { $c } pages: { $equation }. What number goes in the box?
+g3-missing-factor-story-1-groups = { $name } has { $c } marbles and puts { $a } in each bag. Find how many bags there are: { $equation }. What number goes in the box?
+g3-missing-factor-story-2-groups = { $c } children ride in vans. Each van carries { $a } children. Find how many vans there are: { $equation }. What number goes in the box?
+g3-missing-factor-story-3-groups = { $name } reads { $a } pages each day until page { $c }. Find how many days it takes: { $equation }. What number goes in the box?
 
 g3-multiply-properties-hint-split = Split each of the { $rows } rows in two parts.
 g3-multiply-properties-hint-cut = The cut is after { $first } in each row. How many are left in each row?
@@ -37,8 +43,14 @@ g3-multiply-properties-hint-first-two = Multiply the first two numbers first.
 g3-multiply-properties-hint-turned = Look at the factors of the fact you know. What is the same?
 g3-multiply-properties-step-first-two = First: { $work }.
 g3-multiply-properties-ask-turned = You know { $known }. What is { $asked }?
+g3-multiply-properties-ask-turned-box = You know { $known }. What number goes in the box? { $asked }
 
 g3-divide-as-missing-factor-ask = What is { $divide }? Think: { $times }.
+g3-divide-as-missing-factor-story-1 = { $total } chairs are in { $by } equal rows. Think: { $times }. How many chairs are in each row?
+g3-divide-as-missing-factor-story-2 = { $name } puts { $total } stickers on { $by } pages, the same number on each. Think: { $times }. How many stickers are on each page?
+g3-divide-as-missing-factor-story-3 = { $total } players make { $by } equal teams. Think: { $times }. How many players are on each team?
+g3-divide-as-missing-factor-ask-same = Which equation has the same missing number? { $divide }
+g3-divide-as-missing-factor-hint-same = A division asks how often one number fits into another.
 g3-divide-as-missing-factor-hint-think = Find the number that makes { $times } true.
 g3-divide-as-missing-factor-hint-rows = Put { $total } dots in { $rows } rows. How many are in each row?
 g3-divide-as-missing-factor-step-fact = You know { $fact }.
@@ -51,6 +63,7 @@ g3-facts-multiply-hint-zero = Zero groups, or groups of zero, are 0 in all.
 g3-facts-multiply-hint-one = One group of a number is that number.
 g3-facts-multiply-hint-near = Start from a fact you know. Then add the rest.
 g3-facts-multiply-hint-rows = { $rows } rows of { $each }, cut in two parts.
+g3-facts-multiply-hint-rows-turned = Turn it around: { $rows } rows of { $each } are the same number. They are cut in two parts.
 g3-facts-multiply-step-near = First part: { $work }.
 g3-facts-multiply-step-rest = Second part: { $work }.
 
@@ -63,6 +76,12 @@ g3-multiply-by-tens-hint-tens = { $n } is { $tens ->
    *[other] { $tens } tens
 }.
 g3-multiply-by-tens-hint-fact = First work out { $fact }.
+g3-multiply-by-tens-story-1 = A box holds { $n } crayons. How many crayons are in { $a } boxes?
+g3-multiply-by-tens-story-2 = A bus has { $n } seats. How many seats do { $a } of these buses have?
+g3-multiply-by-tens-story-3 = { $name } reads { $n } pages each week. How many pages is that in { $a } weeks?
+g3-multiply-by-tens-story-4 = { $name } lays { $a } boards end to end. Each board is { $n } inches long. How many inches is that in all?
+g3-multiply-by-tens-story-1-missing = { $a } boxes hold { $total } crayons. All boxes hold the same number. How many crayons are in each box?
+g3-multiply-by-tens-story-2-missing = { $name } reads { $total } pages in { $a } weeks, the same number each week. How many pages is that each week?
 g3-multiply-by-tens-hint-missing = Think of tens: the product is { $total } tens.
 g3-multiply-by-tens-hint-missing-fact = First find how many tens: { $fact }.
 g3-multiply-by-tens-step-fact = The fact is { $fact }.
@@ -160,12 +179,12 @@ g4-multi-step-stories-step-rest-1 = { $rest ->
 }
 g4-multi-step-stories-step-rest-2 = The rest do not make a whole one. The answer is { $answer }.
 g4-multi-step-stories-step-rest-3 = The answer is what is left over: { $answer }.
-g4-multi-step-stories-ask-share-1 = { $name } has { $n } boxes with { $each } pens each and gives { $used } pens away. The rest go to { $shares } rooms, as many to each. How many pens does each room get?
-g4-multi-step-stories-ask-share-2 = { $n } rows of { $each } plants grow in a garden. { $used } plants are sold. The rest are put in { $shares } beds, as many in each. How many plants are in each bed?
-g4-multi-step-stories-ask-share-3 = A farm packs { $n } boxes with { $each } melons each. { $used } melons are eaten. The rest go on { $shares } trucks, as many on each. How many melons are on each truck?
+g4-multi-step-stories-ask-share-1 = { $name } has { $n } boxes with { $each } pens each and gives { $used } pens away. The rest go to { $shares } rooms, the same number to each. How many pens does each room get?
+g4-multi-step-stories-ask-share-2 = { $n } rows of { $each } plants grow in a garden. { $used } plants are sold. The rest are put in { $shares } beds, the same number in each. How many plants are in each bed?
+g4-multi-step-stories-ask-share-3 = A farm packs { $n } boxes with { $each } melons each. { $used } melons are eaten. The rest go on { $shares } trucks, the same number on each. How many melons are on each truck?
 g4-multi-step-stories-ask-earn-1 = { $name } has { $start } dollars, gets { $each } dollars in each of { $n } weeks, and spends { $spent } dollars. How many dollars are left?
 g4-multi-step-stories-ask-earn-2 = A library has { $start } books. It gets { $each } new books in each of { $n } months and gives { $spent } books away. How many books does it have now?
-g4-multi-step-stories-ask-earn-3 = A train has { $start } people in it. At each of { $n } stops, { $each } more get in. Then { $spent } get out. How many people are in it now?
+g4-multi-step-stories-ask-earn-3 = A train has { $start } people on it. At each of { $n } stops, { $each } more get on. Then { $spent } get off. How many people are on it now?
 g4-multi-step-stories-hint-all = First find how many there are in all.
 g4-multi-step-stories-hint-then-share = Take away what is gone. Then share the rest by { $shares }.
 g4-multi-step-stories-hint-more = How many come in all? Add them.
@@ -204,7 +223,7 @@ g4-multiples-hint-divide = A multiple can be divided by { $n } with nothing left
 
 g4-prime-composite-ask-one = Is { $n } prime or composite?
 g4-prime-composite-ask-one-1 = { $name } says a number: { $n }. Is it prime or composite?
-g4-prime-composite-ask-one-2 = { $name } lays { $n } tiles in equal rows. If only one row works, it is prime. Which is it?
+g4-prime-composite-ask-one-2 = { $name } lays { $n } tiles in equal rows. If only one row works, the number is prime. Is it prime or composite?
 g4-prime-composite-ask-which = Which of these numbers are prime? Choose all.
 g4-prime-composite-hint-two = A prime number has exactly two factors: 1 and itself.
 g4-prime-composite-hint-rows = A composite number can be put in equal rows of two or more.

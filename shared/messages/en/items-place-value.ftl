@@ -45,7 +45,7 @@ g4-read-write-numbers-step-parts = Find the value of each part.
 g4-read-write-numbers-step-zeros = The empty places get zeros: { $n }.
 
 g4-compare-numbers-hint-digits = Count the digits first.
-g4-compare-numbers-hint-left = If they have as many digits, look from the left. Find the first place that differs.
+g4-compare-numbers-hint-left = If they have the same number of digits, look from the left. Find the first place that differs.
 g4-compare-numbers-hint-parts = One side is a sum of parts. Write it as one number.
 g4-compare-numbers-step-more-digits = The left number has { $left } digits. The right number has { $right } digits. More digits means a greater number.
 g4-compare-numbers-step-first-different = In the first place that differs, the left number has { $left } and the right number has { $right }.

@@ -40,7 +40,7 @@ g6-statistical-questions-hint-one = If there is only one answer, it does not var
 g6-statistical-questions-step-answer = The answers vary here: { $question }
 
 g6-distribution-shape-ask = What is the shape of the data?
-g6-distribution-shape-ask-peak = Which value comes most often?
+g6-distribution-shape-ask-peak = Which value appears most often?
 g6-distribution-shape-hint-tall = Look for the highest column of dots.
 g6-distribution-shape-hint-line = Read the value on the line below it.
 g6-distribution-shape-step-peak = The column at { $value } has { $dots } dots.

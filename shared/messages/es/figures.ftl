@@ -7,8 +7,8 @@ figure-strip = Una barra en { $parts } partes iguales. { $shaded ->
    *[other] { $shaded } están sombreadas.
 }
 figure-strip-wholes = { $wholes } barras, cada una en { $parts } partes iguales. En total, { $shaded } partes sombreadas.
-figure-strips = Dos filas de barras del mismo largo. En una, cada barra tiene { $parts } partes iguales y { $shaded } sombreadas en total. En la otra, cada barra tiene { $parts2 } partes iguales y { $shaded2 } sombreadas en total.
-figure-fraction-grid = Un cuadrado cortado en { $rows } filas y { $columns } columnas. { $shadedrows } filas están sombreadas de un modo y { $shadedcolumns } columnas de otro.
+figure-strips = Dos filas de barras del mismo largo. En una, cada barra tiene { $parts } partes iguales. Partes sombreadas en total: { $shaded }. En la otra, cada barra tiene { $parts2 } partes iguales. Partes sombreadas en total: { $shaded2 }.
+figure-fraction-grid = Un cuadrado cortado en { $rows } filas y { $columns } columnas. Filas sombreadas de un modo: { $shadedrows }. Columnas sombreadas de otro modo: { $shadedcolumns }.
 figure-array = Puntos en { $rows } filas, { $columns } en cada fila.
 figure-array-split = Puntos en { $rows } filas, { $columns } en cada fila, con un corte después de { $split } en cada fila.
 figure-squares = { $rows ->

@@ -45,7 +45,7 @@ answer-remainder = { $quotient } con residuo { $remainder }
 answer-several = { $numbers }
 answer-boxes = Por ejemplo: { $sentence }
 half-day-am = de la mañana
-half-day-pm = después del mediodía
+half-day-pm = de la tarde o de la noche
 
 answer-given-before = Ya diste esta respuesta, así que no cuenta otra vez. Prueba otra.
 
@@ -53,7 +53,7 @@ answer-given-before = Ya diste esta respuesta, así que no cuenta otra vez. Prue
 form-not-simplest = Es igual. Puedes escribirlo de una forma más simple.
 form-not-mixed = Es igual. Prueba con un número mixto.
 form-not-single-fraction = Es igual. Prueba con una sola fracción.
-form-other-bottom = Es igual. La pregunta pide otro número abajo.
+form-other-bottom = Es igual. La pregunta pide otro denominador.
 form-not-whole = Es igual. Puedes escribirlo como número entero.
 form-extra-zeros = Es igual. No hacen falta los últimos ceros.
 form-not-expanded = Es igual. Escríbelo sin paréntesis y combina los términos semejantes.

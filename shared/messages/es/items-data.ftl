@@ -23,9 +23,9 @@ plot-jars = Agua en los frascos
 plot-inches = Pulgadas
 plot-cups = Tazas
 
-g3-scaled-graphs-ask-more = Mira "{ $one }" y "{ $two }". ¿Cuántos más hay del primero?
-g3-scaled-graphs-ask-both = Mira "{ $one }" y "{ $two }". ¿Cuántos hay de los dos juntos?
-g3-scaled-graphs-ask-two = Suma "{ $one }" y "{ $two }". ¿Cuántos más son que "{ $three }"?
+g3-scaled-graphs-ask-more = ¿Cuántos más hay para "{ $one }" que para "{ $two }"?
+g3-scaled-graphs-ask-both = ¿Cuántos hay para "{ $one }" y "{ $two }" juntos?
+g3-scaled-graphs-ask-two = Suma los números de "{ $one }" y "{ $two }". ¿Cuántos más son que para "{ $three }"?
 g3-scaled-graphs-hint-scale = Mira primero la escala. ¿Cuánto vale un paso o un símbolo?
 g3-scaled-graphs-hint-bar = La escala va de { $step } en { $step }. Lee dónde acaba cada barra.
 g3-scaled-graphs-hint-picture = Cada símbolo vale { $step }. Multiplica.

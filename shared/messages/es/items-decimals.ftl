@@ -1,7 +1,8 @@
 decimal-hint-places = Compara primero las unidades. Luego las décimas y después las centésimas.
-decimal-hint-even = Escribe los mismos lugares en los dos: { $left } y { $right }.
+decimal-hint-even = Escribe la misma cantidad de lugares en los dos: { $left } y { $right }.
 decimal-hint-line-up = Alinea los puntos decimales.
 decimal-hint-zeros = Llena con ceros los lugares vacíos: { $work }.
+decimal-hint-columns = Calcula desde la derecha, un lugar a la vez. Pon el punto en línea con los otros.
 decimal-hint-as-wholes = Multiplica como si no hubiera puntos: { $work }.
 decimal-hint-places-together = { $places ->
     [one] Los factores tienen { $places } lugar decimal en total. El producto también.
@@ -18,10 +19,7 @@ decimal-place-hundredth = a la centésima más cercana
 g4-tenths-hundredths-hint-one = Una décima son diez centésimas.
 g4-tenths-hundredths-hint-rods = Una barra es una décima. Está hecha de diez cubos pequeños.
 g4-tenths-hundredths-hint-blocks = Estas son las décimas. Cada barra son diez centésimas.
-g4-tenths-hundredths-step-ten = { $tenths ->
-    [one] { $tenths } décima tiene diez veces esa cantidad de centésimas.
-   *[other] { $tenths } décimas tienen diez veces esa cantidad de centésimas.
-}
+g4-tenths-hundredths-step-ten = Cada décima son 10 centésimas: { $work }.
 g4-tenths-hundredths-story-1 = { $name } tiene { $fraction } de un metro de cinta. Un metro tiene { $given } centímetros. ¿Cuántos centímetros son?
 g4-tenths-hundredths-story-2 = { $name } tiene { $fraction } de un dólar. Un dólar tiene { $given } centavos. ¿Cuántos centavos son?
 g4-tenths-hundredths-story-3 = { $name } sombrea { $fraction } de un cuadrado. El cuadrado tiene { $given } partes iguales. ¿Cuántas partes son?

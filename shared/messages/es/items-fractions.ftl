@@ -1,6 +1,10 @@
 fraction-hint-multiply = Multiplica el numerador y el denominador por el mismo número.
 fraction-hint-divide = Divide el numerador y el denominador entre el mismo número.
 fraction-hint-same = El tamaño no cambia. Solo cambian las partes.
+fraction-ask-which-equal = ¿Cuáles de estas fracciones son iguales a { $fraction }? Elige todas.
+fraction-shown = { $fraction }
+fraction-hint-shaded = Dibuja una barra así para cada fracción. ¿Cuáles tienen sombreado el mismo largo?
+fraction-step-bars = Las dos barras están sombreadas hasta el mismo largo. Por eso las fracciones son iguales.
 fraction-hint-bottoms = Mira los denominadores: { $work }.
 fraction-step-multiply = El denominador se multiplica por { $factor }. El numerador también se multiplica por { $factor }.
 fraction-step-divide = El denominador se divide entre { $factor }. El numerador también se divide entre { $factor }.
@@ -8,11 +12,11 @@ fraction-step-simplest = Escríbelo de la forma más simple.
 
 mixed-hint-apart = Trabaja por separado con los enteros y las fracciones.
 mixed-hint-over = Si las fracciones llegan a un entero o más, cambia por un entero.
-mixed-hint-trade = Si la primera fracción no alcanza, abre un entero: { $one }.
+mixed-hint-trade = Si la primera fracción no alcanza, cambia un entero por partes: { $one }.
 mixed-step-wholes = Enteros: { $work }.
 mixed-step-parts = Fracciones: { $work }.
 mixed-step-trade = Es más de un entero: { $work }.
-mixed-step-open = La primera fracción no alcanza. Abre un entero. Quedan { $whole } y { $work }.
+mixed-step-open = La primera fracción no alcanza. Cambia un entero por partes. Quedan { $whole } y { $work }.
 
 unlike-hint-same = Solo puedes sumar o restar partes del mismo tamaño.
 unlike-hint-common = Corta las dos en { $bottom } partes.
@@ -40,10 +44,10 @@ g3-fraction-name-step-shade = { $shaded ->
 }
 g3-fraction-name-step-name = Así que la fracción es { $fraction }.
 g3-fraction-name-story-1-bar = { $name } pintó la parte sombreada de una pared. ¿Qué fracción de la pared es?
-g3-fraction-name-story-2-bar = La barra es un cantero. { $name } plantó flores en la parte sombreada. ¿Qué fracción tiene flores?
+g3-fraction-name-story-2-bar = La barra es una jardinera. { $name } plantó flores en la parte sombreada. ¿Qué fracción tiene flores?
 g3-fraction-name-story-3-bar = La barra es un libro. { $name } ya leyó la parte sombreada. ¿Qué fracción es?
 g3-fraction-name-story-1-round = { $name } comió la parte sombreada de un pastel. ¿Qué fracción del pastel es?
-g3-fraction-name-story-2-round = El círculo es un parque. En la parte sombreada hay árboles. { $name } pregunta: ¿Qué fracción es?
+g3-fraction-name-story-2-round = El círculo es un parque. { $name } planta árboles en la parte sombreada. ¿Qué fracción del parque es?
 g3-fraction-name-story-3-round = { $name } coloreó la parte sombreada de una rueda. ¿Qué fracción de la rueda es?
 g3-fraction-name-ask-wholes-1 = Cada barra es una pared. { $name } pintó las partes sombreadas. ¿Qué fracción de una pared es en total?
 g3-fraction-name-ask-wholes-2 = Cada barra es una página. { $name } escribió en las partes sombreadas. ¿Qué fracción de una página es en total?
@@ -60,7 +64,7 @@ g3-fraction-unit-on-line-line = Una recta numérica de 0 a 1 en { $parts } parte
     [one] Hay un punto { $steps } parte después de 0.
    *[other] Hay un punto { $steps } partes después de 0.
 }
-g3-fraction-unit-on-line-ask-first-1 = La recta es un camino de una milla. { $name } está en el punto. ¿En qué fracción del camino es?
+g3-fraction-unit-on-line-ask-first-1 = La recta es un camino de una milla. { $name } caminó hasta el punto. ¿Qué fracción del camino es?
 g3-fraction-unit-on-line-ask-first-2 = La recta es una cuerda. { $name } la corta en el punto. ¿Qué fracción de la cuerda está a la izquierda del corte?
 g3-fraction-unit-on-line-ask-first-3 = La recta es una hora. { $name } se detiene en el punto. ¿Qué fracción de la hora es?
 g3-fraction-unit-on-line-ask-mark-1 = La recta es un camino de una milla. { $name } está en { $fraction } del camino. Pon un punto allí.
@@ -110,12 +114,12 @@ g3-fraction-whole-numbers-story-2-back = { $name } camina { $fraction } de una m
 g3-fraction-compare-hint-same-top = Las dos tienen la misma cantidad de partes. ¿Cuáles partes son más grandes?
 g3-fraction-compare-hint-same-bottom = Las partes son del mismo tamaño. ¿Cuál tiene más partes?
 g3-fraction-compare-hint-figure = Compara las barras.
-g3-fraction-compare-step-same-top = Con un número mayor abajo, las partes son más pequeñas.
+g3-fraction-compare-step-same-top = Con un denominador mayor, las partes son más pequeñas.
 g3-fraction-compare-step-same-bottom = Más partes del mismo tamaño hacen más.
 g3-fraction-compare-step-count = Los dos lados son { $parts } partes del mismo tamaño.
 g3-fraction-equivalent-hint-cut = Corta cada parte de la barra en partes iguales más pequeñas.
 g3-fraction-equivalent-hint-join = Junta partes pequeñas de la barra en partes iguales más grandes.
-g3-fraction-equivalent-step-cut = Corta cada parte en { $factor }. En el mismo largo ahora hay { $factor } veces las partes.
+g3-fraction-equivalent-step-cut = Corta cada parte en { $factor }. Ahora hay { $factor } partes por cada una de antes.
 g3-fraction-equivalent-step-join = Junta { $factor } partes en cada parte más grande. El largo no cambia.
 g3-fraction-equivalent-step-bars = Las dos barras están sombreadas hasta el mismo largo.
 g3-fraction-equivalent-story-1 = { $name } come { $fraction } de una barra. Una barra del mismo tamaño tiene { $given } partes iguales. ¿Cuántas de esas partes son lo mismo?
@@ -159,7 +163,7 @@ g4-fraction-decompose-step-known = { $known ->
    *[other] Tienes { $known } de ellas. Halla las demás.
 }
 g4-fraction-decompose-story-1 = { $name } tiene { $total } de un pastel y come { $known } del pastel. Cada pedazo es { $part } del pastel. ¿Cuántos pedazos quedan?
-g4-fraction-decompose-story-2 = { $name } camina { $total } de una milla en dos partes. La primera parte es { $known } de una milla. ¿Cuántos tramos de { $part } de una milla tiene la segunda parte?
+g4-fraction-decompose-story-2 = { $name } camina { $total } de una milla en dos partes. La primera parte es { $known } de una milla. ¿Cuántos tramos de { $part } de una milla hay en la segunda parte?
 g4-fraction-decompose-story-3 = { $name } llena { $total } de un frasco con arena roja y azul. { $known } del frasco es arena roja. ¿Cuántas capas de { $part } del frasco son azules?
 
 g4-fraction-copies-hint-copies = Una fracción está hecha de copias de una parte.
@@ -176,14 +180,14 @@ g4-fraction-copies-story-3 = { $name } camina { $fraction } de una milla. Cada v
 g4-fraction-times-whole-hint-groups = Piensa en { $n } grupos de { $fraction }.
 g4-fraction-times-whole-hint-figure = Toma esta cantidad { $n } veces.
 g4-fraction-times-whole-step-tops = Multiplica el número de partes: { $work }.
-g4-fraction-times-whole-step-bottom = Las partes no cambian de tamaño. Abajo sigue { $bottom }.
+g4-fraction-times-whole-step-bottom = Las partes no cambian de tamaño. El denominador sigue siendo { $bottom }.
 
 g4-fraction-add-like-ask-1 = { $name } caminó { $one } de milla. Luego caminó { $two } de milla más. ¿Cuántas millas son en total?
 g4-fraction-add-like-ask-2 = { $name } usó { $one } de yarda de cinta roja y { $two } de yarda de cinta azul. ¿Cuántas yardas son en total?
 g4-fraction-add-like-ask-3 = { $name } leyó { $one } de hora en la mañana y { $two } de hora en la noche. ¿Cuántas horas son en total?
-g4-fraction-add-like-ask-4 = { $name } comió { $one } de una tarta. Después comió { $two } de la misma tarta. ¿Qué parte de la tarta es en total?
-g4-fraction-add-like-ask-5 = { $name } pintó { $one } de una cerca. Luego pintó { $two } de la cerca más. ¿Qué parte de la cerca está pintada?
-g4-fraction-add-like-ask-6 = { $name } leyó { $one } de un libro. Luego leyó { $two } del libro más. ¿Qué parte del libro leyó?
+g4-fraction-add-like-ask-4 = { $name } comió { $one } de un pastel. Después comió { $two } del mismo pastel. ¿Qué parte del pastel es en total?
+g4-fraction-add-like-ask-5 = { $name } pintó { $one } de una cerca. Después pintó { $two } de la misma cerca. ¿Qué parte de la cerca está pintada?
+g4-fraction-add-like-ask-6 = { $name } leyó { $one } de un libro. Después leyó { $two } del mismo libro. ¿Qué parte del libro leyó?
 g4-fraction-add-like-ask-7 = { $name } tenía { $one } de yarda de cinta. Usó { $two } de yarda. ¿Cuántas yardas quedan?
 g4-fraction-add-like-ask-8 = Un tanque está lleno hasta { $one }. { $name } saca { $two } del tanque. ¿Qué parte del tanque sigue llena?
 g4-fraction-add-like-ask-9 = { $name } tiene { $one } de una bandeja de pan de maíz. Sus amigos comen { $two } de la bandeja. ¿Qué parte de la bandeja queda?
@@ -227,8 +231,8 @@ g5-fraction-as-division-ask-1 = { $amount ->
    *[other] { $amount } panes se reparten entre { $shares } personas. A todas les toca igual. ¿Cuántos panes le tocan a cada una?
 }
 g5-fraction-as-division-ask-2 = { $amount ->
-    [one] { $amount } litro de jugo llena { $shares } vasos. En todos hay lo mismo. ¿Cuántos litros hay en cada vaso?
-   *[other] { $amount } litros de jugo llenan { $shares } vasos. En todos hay lo mismo. ¿Cuántos litros hay en cada vaso?
+    [one] { $amount } litro de jugo llena { $shares } recipientes iguales. ¿Cuántos litros hay en cada recipiente?
+   *[other] { $amount } litros de jugo llenan { $shares } recipientes iguales. ¿Cuántos litros hay en cada recipiente?
 }
 g5-fraction-as-division-ask-3 = { $amount ->
     [one] { $amount } yarda de hilo se corta en { $shares } trozos iguales. ¿Cuántas yardas mide cada trozo?
@@ -239,8 +243,8 @@ g5-fraction-as-division-ask-4 = { $amount ->
    *[other] { $amount } libras de barro se separan en { $shares } bolas iguales. ¿Cuántas libras pesa cada bola?
 }
 g5-fraction-as-division-ask-5 = { $amount ->
-    [one] { $amount } galón de pintura se reparte en { $shares } latas iguales. ¿Cuántos galones hay en cada lata?
-   *[other] { $amount } galones de pintura se reparten en { $shares } latas iguales. ¿Cuántos galones hay en cada lata?
+    [one] { $amount } galón de pintura se reparte en { $shares } cubetas iguales. ¿Cuántos galones hay en cada cubeta?
+   *[other] { $amount } galones de pintura se reparten en { $shares } cubetas iguales. ¿Cuántos galones hay en cada cubeta?
 }
 g5-fraction-as-division-ask-6 = { $amount ->
     [one] { $amount } milla de camino se reparte entre { $shares } equipos. A todos les toca igual. ¿Cuántas millas le tocan a cada equipo?
@@ -329,7 +333,7 @@ g5-divide-by-unit-fraction-hint-one = En un entero caben { $parts } partes.
 g5-divide-by-unit-fraction-step-one = En un entero caben { $parts } partes de { $part }.
 g5-divide-by-unit-fraction-step-all = En todos los enteros: { $work }.
 
-g5-unit-fraction-stories-ask-1 = { $name } tiene { $n } tazas de arroz. Una cucharada grande es { $part } de taza. ¿Cuántas cucharadas son?
+g5-unit-fraction-stories-ask-1 = { $name } tiene { $n } tazas de arroz. Una medida es { $part } de taza. ¿Cuántas medidas son?
 g5-unit-fraction-stories-ask-2 = { $name } tiene { $n } yardas de cinta. Cada moño lleva { $part } de yarda. ¿Cuántos moños puede hacer?
 g5-unit-fraction-stories-ask-3 = Un sendero mide { $n } millas. Hay un letrero cada { $part } de milla y uno al final. ¿Cuántos letreros hay después del inicio?
 g5-unit-fraction-stories-ask-4 = { $name } tiene { $part } de una bandeja de pan de maíz. { $n } amigos la comparten. A todos les toca igual. ¿Qué parte de una bandeja le toca a cada uno?

@@ -86,7 +86,7 @@ g3-shape-equal-parts-hint-cut-on = De un corte al siguiente, cuenta una parte m�
 g3-shape-equal-parts-step-cuts = Los cortes van después de { $cuts } cuadrados.
 g3-shape-equal-parts-hint-equal = Las partes deben ser del mismo tamaño. Cuéntalas todas.
 g3-shape-equal-parts-step-one = Una de { $parts } partes iguales es { $fraction }.
-g3-shape-equal-parts-hint-one = Una parte va arriba. El número de todas las partes va abajo.
+g3-shape-equal-parts-hint-one = El numerador es 1: una parte. El denominador es el número de todas las partes.
 g3-shape-equal-parts-ask-part-1 = { $name } corta una figura en partes iguales y colorea la parte sombreada. ¿Qué fracción es?
 g3-shape-equal-parts-ask-part-2 = Varias personas se reparten esto en partes iguales. A { $name } le toca la parte sombreada. ¿Qué fracción es?
 g3-shape-equal-parts-ask-part-3 = Un jardín está cortado en partes iguales. { $name } siembra la parte sombreada. ¿Qué fracción es?
@@ -177,14 +177,14 @@ g4-lines-angles-ask-angle = Un ángulo mide { $degrees } grados. ¿De qué clase
 g4-lines-angles-ask-stroke = ¿Qué es el dibujo que pasa por { $a } y { $b }?
 g4-lines-angles-ask-pair = ¿Cómo son las dos rectas entre sí?
 g4-lines-angles-angle = Un ángulo de { $degrees } grados.
-g4-lines-angles-stroke = Un trazo recto por { $a } y { $b } con { $ends ->
-    [0] ningún extremo
-    [one] { $ends } extremo
-   *[other] { $ends } extremos
+g4-lines-angles-stroke = Un trazo recto por { $a } y { $b }, { $ends ->
+    [0] sin extremos
+    [one] con { $ends } extremo
+   *[other] con { $ends } extremos
 } y { $arrows ->
-    [0] ninguna flecha
-    [one] { $arrows } flecha
-   *[other] { $arrows } flechas
+    [0] sin flechas
+    [one] con { $arrows } flecha
+   *[other] con { $arrows } flechas
 }.
 g4-lines-angles-pair-parallel = Dos rectas. Cada una va { $x1 } a lo ancho y { $y1 } hacia arriba. Nunca se juntan.
 g4-lines-angles-pair-square = Dos rectas que se cruzan. Una va { $x1 } a lo ancho y { $y1 } hacia arriba. La otra va { $x2 } a lo ancho y { $y2 } hacia arriba. Hay una marca cuadrada.

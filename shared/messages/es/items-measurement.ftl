@@ -2,7 +2,7 @@ g3-time-tell-ask = ¿Qué hora marca el reloj?
 g3-time-tell-story-1 = { $name } mira este reloj. ¿Qué hora es?
 g3-time-tell-story-2 = { $name } sube al autobús cuando el reloj muestra esto. ¿Qué hora es?
 g3-time-tell-story-3 = Este reloj está en un salón. { $name } lo lee. ¿Qué hora muestra?
-g3-time-tell-story-4 = Una película empieza cuando el reloj muestra esto. { $name } ya llegó. ¿Qué hora es?
+g3-time-tell-story-4 = Una película empieza cuando el reloj muestra esto. { $name } llega justo entonces. ¿Qué hora es?
 g3-time-tell-story-5 = { $name } vuelve a casa a la hora de este reloj. ¿Qué hora es?
 g3-time-tell-hint-short = La aguja corta dice la hora que ya pasó.
 g3-time-tell-hint-long = La aguja larga dice los minutos. Cada número son 5 minutos. Cada marca pequeña es 1 minuto.
@@ -10,6 +10,10 @@ g3-time-tell-step-hour = La aguja corta pasó de { $hour } y no llega a { $next 
 g3-time-tell-step-fives = { $fives ->
     [one] La aguja larga está en { $fives }: cuenta 5. Son { $minute } minutos.
    *[other] La aguja larga está en { $fives }: cuenta de 5 en 5 esas veces. Son { $minute } minutos.
+}
+g3-time-tell-step-few = { $minute ->
+    [one] Cuenta { $minute } marca pequeña desde 12. Es { $minute } minuto.
+   *[other] Cuenta { $minute } marcas pequeñas desde 12. Son { $minute } minutos.
 }
 g3-time-tell-step-minutes = Cuenta de 5 en 5 hasta { $low }. Luego cuenta { $rest } más. { $minute ->
     [one] Es { $minute } minuto.
@@ -54,7 +58,7 @@ g3-mass-volume-ask-times-2 = Hay { $n } vasos. En cada vaso caben { $each } mili
 g3-mass-volume-ask-less-1 = { $name } tiene { $a } gramos de harina y usa { $b } gramos. ¿Cuántos gramos quedan?
 g3-mass-volume-ask-less-2 = { $name } tiene { $a } mililitros de jugo y bebe { $b } mililitros. ¿Cuántos mililitros quedan?
 g3-mass-volume-ask-share-1 = { $total } gramos de arroz van en { $n } bolsas. Todas llevan lo mismo. ¿Cuántos gramos hay en cada bolsa?
-g3-mass-volume-ask-share-2 = { $total } mililitros de leche llenan { $n } vasos. Todos llevan lo mismo. ¿Cuántos mililitros hay en cada vaso?
+g3-mass-volume-ask-share-2 = Se reparten { $total } mililitros de leche en { $n } vasos. Todos llevan lo mismo. ¿Cuántos mililitros hay en cada vaso?
 g3-mass-volume-ask-large-1 = { $n } bolsas de tierra pesan { $each } kilogramos cada una. ¿Cuántos kilogramos son en total?
 g3-mass-volume-ask-large-2 = Hay { $n } cubetas. En cada cubeta caben { $each } litros de agua. ¿Cuántos litros son en total?
 g3-mass-volume-ask-room-1 = Un carrito puede llevar { $most } kilogramos. Lleva { $n } cajas de { $each } kilogramos cada una. ¿Cuántos kilogramos más puede llevar?
@@ -63,9 +67,9 @@ g3-mass-volume-ask-mass = ¿Más o menos cuánto pesa { $thing }?
 g3-mass-volume-ask-holds = ¿Más o menos cuánto cabe en { $thing }?
 g3-mass-volume-hint-between = Está entre { $low } y { $high }.
 g3-mass-volume-hint-mark = Hay { $parts } partes pequeñas de un número al siguiente. ¿Cuánto vale una?
-g3-mass-volume-hint-times = Todos son iguales. Multiplica.
+g3-mass-volume-hint-times = Cada vez es la misma cantidad. Multiplica.
 g3-mass-volume-hint-less = Se quita algo. Halla lo que queda.
-g3-mass-volume-hint-share = A todos les toca igual. Divide.
+g3-mass-volume-hint-share = Se reparte por igual. Divide.
 g3-mass-volume-hint-work = Calcula { $work }.
 g3-mass-volume-hint-first = Primero halla cuánto hay ya.
 g3-mass-volume-hint-gram = Un clip pesa más o menos 1 gramo. Un litro de agua pesa 1 kilogramo.
@@ -156,8 +160,8 @@ g4-area-perimeter-rules-hint-work = Halla el número que falta: { $work }.
 g4-area-perimeter-rules-hint-then = Primero halla el otro lado. Luego recorre el contorno.
 
 g4-units-convert-hint-one = { $one }
-g4-units-convert-table-short = Una tabla. { $one } va con { $small }. Se pregunta por { $asked }.
-g4-units-convert-table = Una tabla. { $one } va con { $small }. { $two } va con { $double }. Se pregunta por { $asked }.
+g4-units-convert-table-short = Una tabla. Primero { $one } y { $small }. Luego { $asked } y un cuadro.
+g4-units-convert-table = Una tabla. Primero { $one } y { $small }, luego { $two } y { $double }, luego { $asked } y un cuadro.
 
 g5-units-convert-hint-one = { $one }
 g5-units-convert-hint-divide = Para una unidad mayor, divide.
@@ -186,6 +190,7 @@ g4-measure-stories-ask-2 = { $name } pone { $n } kilogramos de harina en { $k } 
 g4-measure-stories-ask-3 = { $name } trabaja { $n } horas y { $b } minutos. ¿Cuántos minutos son?
 g4-measure-stories-ask-4 = { $n } litros de jugo llenan { $k } frascos iguales. ¿Cuántos mililitros hay en cada frasco?
 g4-measure-stories-hint-same = Primero escribe los dos en la misma unidad pequeña.
+g4-measure-stories-hint-small = Primero escribe la cantidad en la unidad pequeña.
 g4-measure-stories-hint-one = { $one }
 
 g4-money-stories-ask-total = { $name } compra un libro de { $a } y un mapa de { $b }. ¿Cuál es el total?

@@ -28,6 +28,12 @@ g3-multiply-equal-groups-step-rows = Haz { $groups } filas.
 g3-missing-factor-hint-family = Multiplicar y dividir van juntos. Usa lo que ya sabes.
 g3-missing-factor-hint-figure = ¿Qué multiplicación tiene estos números?
 g3-missing-factor-step-family = La operación es { $fact }.
+g3-missing-factor-story-1 = { $name } llena { $a } bolsas. Todas tienen la misma cantidad de canicas. En total hay { $c } canicas: { $equation }. ¿Qué número va en el cuadro?
+g3-missing-factor-story-2 = { $a } camionetas llevan a { $c } pasajeros. Cada camioneta lleva la misma cantidad: { $equation }. ¿Qué número va en el cuadro?
+g3-missing-factor-story-3 = { $name } lee { $a } días, la misma cantidad de páginas cada día. Son { $c } páginas: { $equation }. ¿Qué número va en el cuadro?
+g3-missing-factor-story-1-groups = { $name } tiene { $c } canicas y pone { $a } en cada bolsa. Halla cuántas bolsas son: { $equation }. ¿Qué número va en el cuadro?
+g3-missing-factor-story-2-groups = { $c } pasajeros viajan en camionetas. Cada camioneta lleva a { $a }. Halla cuántas camionetas son: { $equation }. ¿Qué número va en el cuadro?
+g3-missing-factor-story-3-groups = { $name } lee { $a } páginas cada día hasta la página { $c }. Halla cuántos días tarda: { $equation }. ¿Qué número va en el cuadro?
 
 g3-multiply-properties-hint-split = Parte en dos cada una de las { $rows } filas.
 g3-multiply-properties-hint-cut = El corte está después de { $first } en cada fila. ¿Cuántos quedan en cada fila?
@@ -37,8 +43,14 @@ g3-multiply-properties-hint-first-two = Multiplica primero los dos primeros núm
 g3-multiply-properties-hint-turned = Mira los factores de la multiplicación que sabes. ¿Qué es igual?
 g3-multiply-properties-step-first-two = Primero: { $work }.
 g3-multiply-properties-ask-turned = Sabes que { $known }. ¿Cuánto es { $asked }?
+g3-multiply-properties-ask-turned-box = Sabes que { $known }. ¿Qué número va en el cuadro? { $asked }
 
 g3-divide-as-missing-factor-ask = ¿Cuánto es { $divide }? Piensa: { $times }.
+g3-divide-as-missing-factor-story-1 = Hay { $total } sillas en { $by } filas iguales. Piensa: { $times }. ¿Cuántas sillas hay en cada fila?
+g3-divide-as-missing-factor-story-2 = { $name } pone { $total } calcomanías en { $by } páginas, la misma cantidad en cada una. Piensa: { $times }. ¿Cuántas calcomanías hay en cada página?
+g3-divide-as-missing-factor-story-3 = Con { $total } jugadores se forman { $by } equipos iguales. Piensa: { $times }. ¿Cuántos jugadores hay en cada equipo?
+g3-divide-as-missing-factor-ask-same = ¿En qué ecuación falta el mismo número? { $divide }
+g3-divide-as-missing-factor-hint-same = Una división pregunta cuántas veces cabe un número en otro.
 g3-divide-as-missing-factor-hint-think = Busca el número que hace cierto { $times }.
 g3-divide-as-missing-factor-hint-rows = Pon { $total } puntos en { $rows } filas. ¿Cuántos hay en cada fila?
 g3-divide-as-missing-factor-step-fact = Sabes que { $fact }.
@@ -51,6 +63,7 @@ g3-facts-multiply-hint-zero = Cero grupos, o grupos de cero, son 0 en total.
 g3-facts-multiply-hint-one = Un grupo de un número es ese número.
 g3-facts-multiply-hint-near = Empieza con una multiplicación que sabes. Luego suma lo que falta.
 g3-facts-multiply-hint-rows = { $rows } filas de { $each }, cortadas en dos partes.
+g3-facts-multiply-hint-rows-turned = Cambia el orden: { $rows } filas de { $each } son la misma cantidad. Están cortadas en dos partes.
 g3-facts-multiply-step-near = Primera parte: { $work }.
 g3-facts-multiply-step-rest = Segunda parte: { $work }.
 
@@ -63,6 +76,12 @@ g3-multiply-by-tens-hint-tens = { $n } es { $tens ->
    *[other] { $tens } decenas
 }.
 g3-multiply-by-tens-hint-fact = Primero calcula { $fact }.
+g3-multiply-by-tens-story-1 = En una caja caben { $n } crayones. ¿Cuántos crayones hay en { $a } cajas?
+g3-multiply-by-tens-story-2 = Un autobús tiene { $n } asientos. ¿Cuántos asientos tienen { $a } autobuses iguales?
+g3-multiply-by-tens-story-3 = { $name } lee { $n } páginas cada semana. ¿Cuántas páginas son en { $a } semanas?
+g3-multiply-by-tens-story-4 = { $name } pone { $a } tablas una tras otra. Cada tabla mide { $n } pulgadas. ¿Cuántas pulgadas son en total?
+g3-multiply-by-tens-story-1-missing = En { $a } cajas hay { $total } crayones. Todas tienen la misma cantidad. ¿Cuántos crayones hay en cada caja?
+g3-multiply-by-tens-story-2-missing = { $name } lee { $total } páginas en { $a } semanas, la misma cantidad cada semana. ¿Cuántas páginas son cada semana?
 g3-multiply-by-tens-hint-missing = Piensa en decenas: el producto es { $total } decenas.
 g3-multiply-by-tens-hint-missing-fact = Primero halla cuántas decenas son: { $fact }.
 g3-multiply-by-tens-step-fact = La multiplicación es { $fact }.
@@ -161,7 +180,7 @@ g4-multi-step-stories-step-rest-1 = { $rest ->
 g4-multi-step-stories-step-rest-2 = Los que sobran no forman uno completo. La respuesta es { $answer }.
 g4-multi-step-stories-step-rest-3 = La respuesta es lo que sobra: { $answer }.
 g4-multi-step-stories-ask-share-1 = { $name } tiene { $n } cajas con { $each } plumas cada una y regala { $used } plumas. Las demás se reparten por igual entre { $shares } salones. ¿Cuántas plumas recibe cada salón?
-g4-multi-step-stories-ask-share-2 = En un jardín crecen { $n } filas de { $each } plantas. Se venden { $used } plantas. Las demás se reparten por igual en { $shares } canteros. ¿Cuántas plantas hay en cada cantero?
+g4-multi-step-stories-ask-share-2 = En un jardín crecen { $n } filas de { $each } plantas. Se venden { $used } plantas. Las demás se reparten por igual en { $shares } jardineras. ¿Cuántas plantas hay en cada jardinera?
 g4-multi-step-stories-ask-share-3 = Una granja empaca { $n } cajas con { $each } melones cada una. Se comen { $used } melones. Los demás se reparten por igual en { $shares } camiones. ¿Cuántos melones lleva cada camión?
 g4-multi-step-stories-ask-earn-1 = { $name } tiene { $start } dólares, recibe { $each } dólares en cada una de { $n } semanas y gasta { $spent } dólares. ¿Cuántos dólares quedan?
 g4-multi-step-stories-ask-earn-2 = Una biblioteca tiene { $start } libros. Recibe { $each } libros nuevos en cada uno de { $n } meses y regala { $spent } libros. ¿Cuántos libros tiene ahora?
@@ -204,7 +223,7 @@ g4-multiples-hint-divide = Un múltiplo se puede dividir entre { $n } sin que so
 
 g4-prime-composite-ask-one = ¿Es { $n } primo o compuesto?
 g4-prime-composite-ask-one-1 = { $name } dice un número: { $n }. ¿Es primo o compuesto?
-g4-prime-composite-ask-one-2 = { $name } pone { $n } mosaicos en filas iguales. Si solo se puede en una fila, es primo. ¿Qué es?
+g4-prime-composite-ask-one-2 = { $name } pone { $n } mosaicos en filas iguales. Si solo se puede en una fila, el número es primo. ¿Es primo o compuesto?
 g4-prime-composite-ask-which = ¿Cuáles de estos números son primos? Elige todos.
 g4-prime-composite-hint-two = Un número primo tiene solo dos factores: 1 y él mismo.
 g4-prime-composite-hint-rows = Un número compuesto se puede poner en filas iguales de dos o más.
@@ -234,7 +253,7 @@ g4-divide-one-digit-hint-left = Empieza por la izquierda. Divide un lugar a la v
 g4-divide-one-digit-hint-smaller = El residuo debe ser menor que { $by }.
 g4-divide-one-digit-step-check = Comprueba: { $work }.
 
-g5-divide-two-digit-hint-round = Redondea el divisor a { $round } para calcular cada cifra.
+g5-divide-two-digit-hint-round = Redondea el divisor a { $round } para estimar cada cifra.
 g5-divide-two-digit-hint-tens = ¿Cuántas decenas del divisor caben? { $ten }.
 g5-divide-two-digit-step-left = Empieza por la izquierda. Divide un lugar a la vez.
 g5-divide-two-digit-step-check = Comprueba: { $work }.

@@ -45,7 +45,7 @@ g4-read-write-numbers-step-parts = Halla el valor de cada parte.
 g4-read-write-numbers-step-zeros = Los lugares vacíos llevan ceros: { $n }.
 
 g4-compare-numbers-hint-digits = Primero cuenta las cifras.
-g4-compare-numbers-hint-left = Si tienen las mismas cifras, mira desde la izquierda. Busca el primer lugar distinto.
+g4-compare-numbers-hint-left = Si tienen la misma cantidad de cifras, mira desde la izquierda. Busca el primer lugar distinto.
 g4-compare-numbers-hint-parts = Un lado es una suma de partes. Escríbela como un solo número.
 g4-compare-numbers-step-more-digits = El número de la izquierda tiene { $left } cifras. El de la derecha tiene { $right }. Con más cifras, el número es mayor.
 g4-compare-numbers-step-first-different = En el primer lugar distinto, el número de la izquierda tiene { $left } y el de la derecha tiene { $right }.

@@ -115,7 +115,7 @@ def count_terms(s):
 
 @task("name_parts")
 def name_parts(s):
-    return "factors" if s["of"] == "whole" else "terms"
+    return {"whole": "factors", "inside": "terms", "fronts": "coefficients"}[s["of"]]
 
 
 @task("expand")

@@ -47,6 +47,13 @@ def same_size_of(s):
     return fits[0]
 
 
+@task("which_equal_to")
+def which_equal_to(s):
+    fits = {c for c in s["choices"] if exact(c) == exact(s["fraction"])}
+    assert fits and s["fraction"] not in s["choices"] and len(set(s["choices"])) == len(s["choices"])
+    return fits
+
+
 @task("equal_top")
 def equal_top(s):
     return exact(s["fraction"]) * s["given"]

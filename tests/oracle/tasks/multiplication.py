@@ -111,6 +111,21 @@ def count_factor_pairs(s):
     return math.ceil(len(sympy.divisors(s["number"])) / 2)
 
 
+@task("same_missing_number")
+def same_missing_number(s):
+    """The equation whose box takes the quotient; a box is tried with every number up to 200."""
+    total, by = s["divide"]
+
+    def takes(text, number):
+        left, right = text.replace("□", str(number)).replace("×", "*").replace("−", "-").split("=")
+        return eval(left) == eval(right)  # our own statement
+
+    fits = [c for c in s["choices"] if [n for n in range(201) if takes(c, n)] == [total // by]]
+    assert total % by == 0
+    (right,) = fits
+    return right
+
+
 @task("which_are_factors")
 def which_are_factors(s):
     divisors = sympy.divisors(s["number"])

@@ -6,6 +6,23 @@ standard named beside each.
 from tasks import Typed
 
 WORKED = [
+    ("3.OA.B.6", {"task": "same_missing_number", "divide": [32, 8], "choices": ["□ × 8 = 32", "32 × □ = 8", "8 + □ = 32"]}, "□ × 8 = 32"),
+    ("3.NF.A.3.b", {"task": "which_equal_to", "fraction": "1/2", "choices": ["2/4", "4/6", "2/3"]}, {"2/4"}),
+    ("3.NF.A.3.b", {"task": "which_equal_to", "fraction": "4/6", "choices": ["2/4", "2/3", "1/2"]}, {"2/3"}),
+    ("3.NF.A.3.c", {"task": "value_of", "fraction": "6/1"}, 6),
+    ("3.NF.A.3.c", {"task": "top_for_whole", "whole": 3, "bottom": 1}, 3),
+    ("4.OA.A.1", {"task": "times_as_much", "large": 35, "small": 7}, 5),
+    ("4.MD.A.1", {"task": "convert", "amount": 4, "from": "ft", "to": "in"}, 48),
+    ("4.NF.B.4.a", {"task": "copies_of_unit", "fraction": "5/4", "unit": "1/4"}, 5),
+    ("4.NF.B.4.c", {"task": "copies_of", "count": 5, "each": "3/8"}, "15/8"),
+    ("5.NF.B.3", {"task": "share_between", "amount": 50, "shares": 9}, [5, 6]),
+    ("5.NF.B.7.a", {"task": "divide_fractions", "left": "1/3", "right": 4}, "1/12"),
+    ("5.NF.B.7.b", {"task": "divide_fractions", "left": 4, "right": "1/5"}, 20),
+    ("5.NF.B.7.c", {"task": "share_equally", "amount": "1/2", "shares": 3}, "1/6"),
+    ("5.NF.B.7.c", {"task": "how_many_fit", "part": "1/3", "amount": 2}, 6),
+    ("6.NS.B.4", {"task": "factor_out", "numbers": [36, 8]}, Typed("4*(9+2)")),
+    ("6.NS.C.7.c", {"task": "absolute_value", "number": -30}, 30),
+    ("6.EE.A.2.c", {"task": "evaluate_at", "expression": "6 * s^2", "values": {"s": "1/2"}}, "3/2"),
     ("3.OA.D.9", {"task": "pattern_feature", "start": 4, "by": 4}, "They are all even"),
     ("4.OA.C.5", {"task": "pattern_feature", "start": 1, "by": 3}, "Even and odd take turns"),
     ("4.NF.C.5", {"task": "add_fractions", "left": "3/10", "right": "4/100"}, "34/100"),

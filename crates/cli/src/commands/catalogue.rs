@@ -159,10 +159,9 @@ fn print_parts() -> CommandResult {
             part.code,
             part.wording,
             part.concept.as_str(),
-            if kinds.is_empty() {
-                "-".to_owned()
-            } else {
-                kinds.join(", ")
+            match &part.reason {
+                Some(reason) => format!("none: {reason}"),
+                None => kinds.join(", "),
             }
         );
     }

@@ -1,19 +1,23 @@
 //! `surefoot sheet`: a practice sheet with its answer key as a PDF.
 
 use crate::out::CommandResult;
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exercises::Level;
+use surefoot_exercises::{Entry, Level, concepts_with_exercises, generate};
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
 use surefoot_report::{Density, Paper, PrintOptions};
 
 /// Arguments of `surefoot sheet`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The concept's id; repeat the option for several concepts.
+    /// The concept's id; repeat the option for several concepts, or `all` for every one.
     #[arg(long, required = true)]
     concept: Vec<String>,
+    /// One exercise of each kind of question instead, from every level.
+    #[arg(long, conflicts_with_all = ["level", "count"])]
+    kinds: bool,
     /// 1 entry, 2 expected, 3 stretch.
     #[arg(long, default_value_t = 2, value_parser = clap::value_parser!(u8).range(1..=3))]
     level: u8,
@@ -61,6 +65,31 @@ impl From<PaperName> for Paper {
     }
 }
 
+/// Seeds of each level in which kinds of question are looked for.
+const KIND_SEEDS: u64 = 60;
+
+/// The level and seed of one exercise of each kind: of each way to answer, and of each task
+/// that is answered in two parts.
+fn one_of_each_kind(concept: &str, first: u64) -> Result<Vec<(Level, u64)>, String> {
+    let (mut seen, mut found) = (BTreeSet::new(), Vec::new());
+    for level in Level::ALL {
+        for seed in first..first.saturating_add(KIND_SEEDS) {
+            let item = generate(concept, level, seed).map_err(|error| error.to_string())?;
+            let kind = match &item.entry {
+                Entry::TwoParts { .. } => item.statement.get("task").cloned(),
+                entry => serde_json::to_value(entry)
+                    .map_err(|error| error.to_string())?
+                    .get("kind")
+                    .cloned(),
+            };
+            if seen.insert(kind.map(|kind| kind.to_string())) {
+                found.push((level, seed));
+            }
+        }
+    }
+    Ok(found)
+}
+
 /// Runs the command.
 pub fn run(args: &Args) -> CommandResult {
     let level = Level::try_from(args.level)?;
@@ -73,22 +102,30 @@ pub fn run(args: &Args) -> CommandResult {
         },
     };
     let catalogue = Catalogue::built_in().map_err(|error| error.to_string())?;
-    let parts = args
-        .concept
-        .iter()
-        .map(|id| {
-            let concept = catalogue
-                .get(id)
-                .ok_or_else(|| format!("there is no concept {id}"))?;
-            Ok(SheetPart {
-                concept: concept.clone(),
-                level,
-                count: args.count,
-                seed: args.seed,
-                own: Vec::new(),
-            })
-        })
-        .collect::<Result<_, String>>()?;
+    let ids: Vec<&str> = if args.concept.iter().any(|id| id == "all") {
+        concepts_with_exercises().collect()
+    } else {
+        args.concept.iter().map(String::as_str).collect()
+    };
+    let mut parts = Vec::new();
+    for id in ids {
+        let concept = catalogue
+            .get(id)
+            .ok_or_else(|| format!("there is no concept {id}"))?;
+        let part = |level: Level, count: usize, seed: u64| SheetPart {
+            concept: concept.clone(),
+            level,
+            count,
+            seed,
+            own: Vec::new(),
+        };
+        if args.kinds {
+            let kinds = one_of_each_kind(id, args.seed)?;
+            parts.extend(kinds.into_iter().map(|(level, seed)| part(level, 1, seed)));
+        } else {
+            parts.push(part(level, args.count, args.seed));
+        }
+    }
     let wish = SheetWish {
         parts,
         ..SheetWish::default()

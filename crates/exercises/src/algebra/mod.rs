@@ -2,8 +2,10 @@
 //! with exact coefficients, or step by step.
 
 mod read;
+mod shown;
 
 pub use read::{expression, statement};
+pub use shown::{typed_equation, typed_expression};
 
 use super::expr::Sign;
 use super::typed::{ResponseError, plus, times};

@@ -76,6 +76,12 @@ impl Draft {
         self
     }
 
+    /// Adds a step of one block if the condition holds.
+    #[must_use]
+    pub fn step_if(self, holds: bool, block: impl Into<Block>) -> Self {
+        if holds { self.step(block) } else { self }
+    }
+
     /// Adds a step of a sentence and a figure or line of mathematics.
     #[must_use]
     pub fn step_with(mut self, say: Say, block: impl Into<Block>) -> Self {

@@ -12,7 +12,7 @@ use crate::say::Say;
 use crate::spell::spelled;
 use num_rational::Ratio;
 use serde_json::json;
-use surefoot_catalogue::Language;
+use surefoot_catalogue::{Language, Text};
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
@@ -229,15 +229,16 @@ fn read_write(m: &mut Make) -> Option<Draft> {
     keep(zeros >= 1 && n % 10 != 0 || zeros >= 2)?;
     let parts = digit_values(n);
     keep(parts.len() >= 2)?;
+    let as_choices = m.level != crate::Level::Entry && m.dice.one_in(3);
     let squeezed = parts.iter().fold(0, |n, part| {
         n * 10 + digits(*part).last().copied().unwrap_or(0)
     });
     let lost_zero = drop_one_zero(n)?;
     let expanded = sum(parts.iter().map(num));
-    let in_words = m.dice.one_in(2);
-    if m.level != crate::Level::Entry && m.dice.one_in(3) {
+    if as_choices {
         return name_in_words(m, n, squeezed, lost_zero);
     }
+    let in_words = m.dice.one_in(2);
     let draft = if in_words {
         let words = spelled(n);
         Draft::new(json!({"task": "from_words", "words": words.get(Language::first())}))
@@ -263,9 +264,9 @@ fn read_write(m: &mut Make) -> Option<Draft> {
 /// A number in digits, to be read in words.
 fn name_in_words(m: &mut Make, n: i64, squeezed: i64, lost_zero: i64) -> Option<Draft> {
     keep(squeezed != lost_zero && lost_zero > 99 && squeezed > 9)?;
-    let named = |value: i64| -> Block {
+    let named = |words: &Text| -> Block {
         Say::new("number-in-words")
-            .words("words", spelled(value))
+            .words("words", words.clone())
             .into()
     };
     // Two digits that have changed places.
@@ -273,21 +274,19 @@ fn name_in_words(m: &mut Make, n: i64, squeezed: i64, lost_zero: i64) -> Option<
         .map(|place| swap_digits(n, place))
         .find(|other| *other != n && *other > 99)?;
     keep(turned != squeezed && turned != lost_zero)?;
-    let choices = [n, squeezed, lost_zero, turned];
-    let words: Vec<String> = choices
-        .iter()
-        .map(|value| spelled(*value).get(Language::first()).to_owned())
-        .collect();
+    let choices = [n, squeezed, lost_zero, turned].map(spelled);
+    let words = choices.each_ref().map(|words| words.get(Language::first()));
+    let [right, zeros_left_out, zero_left_out, swapped] = choices.each_ref().map(named);
     Some(
         Draft::new(json!({"task": "name_of_number", "number": n, "id": words}))
             .ask(m.say("ask-name").number("n", n))
             .one_of(
                 &mut m.dice,
-                named(n),
+                right,
                 vec![
-                    ("zeros-left-out", named(squeezed)),
-                    ("one-zero-left-out", named(lost_zero)),
-                    ("digits-swapped", named(turned)),
+                    ("zeros-left-out", zeros_left_out),
+                    ("one-zero-left-out", zero_left_out),
+                    ("digits-swapped", swapped),
                 ],
             )
             .hint(m.say("hint-groups"))

@@ -26,6 +26,8 @@ fn language(m: &mut Make) -> Option<Draft> {
     let (a, b) = (k * x, k * y);
     keep(gcd(x, y) == 1 && x != y && a <= 60 && b <= 60)?;
     let story = m.dice.from(1..=6);
+    // More flour than sugar.
+    keep(story != 4 || a > b)?;
     let to_all = m.level == crate::Level::Stretch && m.dice.one_in(2);
     let all = a + b;
     let common = gcd(a, all);
@@ -299,7 +301,7 @@ fn percent_of(m: &mut Make) -> Option<Draft> {
         2 => m.dice.from(4..=40) * 20,
         3 => m.dice.from(2..=8) * 5,
         4 => m.dice.from(2..=20) * 10,
-        5 => m.dice.from(4..=20) * 5,
+        5 => m.dice.from(8..=20) * 5,
         _ => m.dice.from(5..=40) * 20,
     };
     keep(p <= 100 || story == 1)?;
@@ -370,6 +372,8 @@ fn percent_whole(m: &mut Make) -> Option<Draft> {
     keep(again.places() <= 3)?;
     let story = m.dice.from(1..=6);
     keep(p < 100 || story == 1)?;
+    // A school, a theater and an orchard are not small.
+    keep(matches!(story, 1 | 3 | 4) || whole_amount >= 100)?;
     Some(
         Draft::new(json!({"task": "whole_from_percent", "part": part.units(), "percent": p}))
             .ask(

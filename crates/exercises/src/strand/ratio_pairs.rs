@@ -53,12 +53,18 @@ pub(super) fn compare_ratios(m: &mut Make) -> Option<Draft> {
     } else {
         (m.dice.from(1..=12), m.dice.from(2..=12))
     };
-    let kind = match (a * d).cmp(&(c * b)) {
-        std::cmp::Ordering::Greater => 0,
-        std::cmp::Ordering::Less => 1,
-        std::cmp::Ordering::Equal => 2,
+    // Turned round where the other mixture is to have more.
+    let turned = match right {
+        0 => a * d < c * b,
+        1 => a * d > c * b,
+        _ => false,
     };
-    keep(kind == right && a != b && c != d && (a, b) != (c, d) && b != d)?;
+    let ((a, b), (c, d)) = if turned {
+        ((c, d), (a, b))
+    } else {
+        ((a, b), (c, d))
+    };
+    keep((a * d == c * b) == (right == 2) && a != b && c != d && (a, b) != (c, d) && b != d)?;
     let flipped = right == 2 && m.dice.one_in(2);
     let ((a, b), (c, d)) = if flipped {
         ((c, d), (a, b))

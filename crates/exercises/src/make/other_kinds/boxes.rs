@@ -31,9 +31,9 @@ struct Filling {
 }
 
 /// The same numbers with boxes to fill, if the draft's sentence allows it.
-pub(super) fn fill_the_boxes(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
+pub(super) fn fill_the_boxes(draft: &Draft, grade: u8, dice: &mut Dice) -> Option<Draft> {
     let found = match sentence_of(draft) {
-        Some((left, sign, right)) => of_sentence(left, sign, right, dice),
+        Some((left, sign, right)) => of_sentence(left, sign, right, grade, dice),
         None => None,
     };
     made(found.or_else(|| of_task(draft, dice))?)
@@ -198,7 +198,13 @@ fn with_range(
     })
 }
 
-fn of_sentence(left: &Expr, sign: Sign, right: &Expr, dice: &mut Dice) -> Option<Filling> {
+fn of_sentence(
+    left: &Expr,
+    sign: Sign,
+    right: &Expr,
+    grade: u8,
+    dice: &mut Dice,
+) -> Option<Filling> {
     match (sign, right) {
         (Sign::Equal, Expr::Blank) => {
             let value = known_value(left)?;
@@ -219,7 +225,9 @@ fn of_sentence(left: &Expr, sign: Sign, right: &Expr, dice: &mut Dice) -> Option
             }
             .or_else(|| of_steps(left, value))
         }
-        (Sign::Equal, Expr::Fraction { .. }) => of_equal_fractions(left, right),
+        (Sign::Equal, Expr::Fraction { .. }) => of_equal_fractions(left, right, grade),
+        // Grade 3 compares fractions of the same numerator or denominator only.
+        (Sign::Blank, Expr::Fraction { .. }) if grade == 3 => None,
         (Sign::Blank, _) => of_comparison(left, right, dice),
         _ => None,
     }
@@ -471,8 +479,8 @@ fn of_steps(left: &Expr, value: Ratio<i64>) -> Option<Filling> {
     )
 }
 
-/// a/b = □/□, without a/b itself.
-fn of_equal_fractions(left: &Expr, right: &Expr) -> Option<Filling> {
+/// a/b = □/□, without a/b itself. Grade 3 has denominators up to 8.
+fn of_equal_fractions(left: &Expr, right: &Expr, grade: u8) -> Option<Filling> {
     let known = fraction(left).or_else(|| fraction(right))?;
     let (a, b) = known;
     if a < 1 || a >= b {
@@ -481,7 +489,7 @@ fn of_equal_fractions(left: &Expr, right: &Expr) -> Option<Filling> {
     with_range(
         equal(frac(a, b), frac(boxed(), boxed())),
         2,
-        (a + 1, (b * 4).min(a + 40)),
+        (a + 1, if grade == 3 { 8 } else { (b * 4).min(a + 40) }),
         (
             "same-difference",
             equal(sum([boxed(), num(b - a)]), boxed()),

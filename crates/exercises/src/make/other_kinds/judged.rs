@@ -1,6 +1,6 @@
 //! An answer to judge: is it right, and if not, what is? Is the answer more or less than this?
 
-use super::parts::two_parts;
+use super::parts::{speaker, two_parts, two_speakers};
 use super::shown::as_shown;
 use crate::answer::{Answer, Choice, Entry};
 use crate::block::Block;
@@ -36,7 +36,7 @@ pub(super) fn right_or_mend(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
         dice.pick(&wrong)
     };
     let is_right = said == key;
-    let name = dice.name();
+    let name = speaker(draft, dice);
     let which = dice.from(1..=WORDINGS);
     let mut new = draft
         .clone()
@@ -82,7 +82,7 @@ pub(super) fn who_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
         return None;
     }
     let wrong = dice.pick(&wrong);
-    let (first, second) = dice.two_names();
+    let (first, second) = two_speakers(draft, dice);
     let at = u32::from(dice.one_in(2));
     let said = if at == 0 { [key, wrong] } else { [wrong, key] };
     let mut new = draft.clone();

@@ -1,7 +1,7 @@
 //! A child's answer and the mistake in it: which one is it? Then the right answer.
 
 use super::judged::said_blocks;
-use super::parts::two_parts;
+use super::parts::{speaker, two_parts};
 use crate::answer::{Answer, Choice, Entry};
 use crate::dice::Dice;
 use crate::make::{Draft, choice};
@@ -34,7 +34,7 @@ pub(super) fn name_the_misconception(draft: &Draft, dice: &mut Dice) -> Option<D
         1 => two_answer,
         _ => key,
     };
-    let name = dice.name();
+    let name = speaker(draft, dice);
     let mut new = draft
         .clone()
         .ask(Say::new("mend-says-1").text("name", name));

@@ -24,6 +24,15 @@ pub(super) fn missing_number(draft: &Draft, grade: u8, dice: &mut Dice) -> Optio
     let (left, Sign::Equal, Expr::Blank) = sentence_of(draft)? else {
         return None;
     };
+    // Two plain numbers: a product inside would vanish into the box.
+    let two: Vec<&Expr> = match left {
+        Expr::Sum { terms: parts } | Expr::Product { factors: parts, .. } => parts.iter().collect(),
+        Expr::Difference { left, right } | Expr::Quotient { left, right } => {
+            vec![left.as_ref(), right.as_ref()]
+        }
+        _ => return None,
+    };
+    keep(two.iter().all(|part| number(part).is_some()))?;
     let result = known_value(left)?;
     let first_is_missing = dice.one_in(2);
     let (sentence, undone) = match left {

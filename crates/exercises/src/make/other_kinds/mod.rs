@@ -56,9 +56,9 @@ pub fn asked_otherwise(
         (_, 0) => right_or_mend(draft, dice),
         (_, 1 | 2) => name_the_misconception(draft, dice).or_else(|| right_or_mend(draft, dice)),
         (_, 3) => compare_answer(draft, dice).or_else(|| name_the_misconception(draft, dice)),
-        (_, 4) => fill_the_boxes(draft, dice).or_else(|| missing_number(draft, grade, dice)),
-        (_, 5) => missing_number(draft, grade, dice).or_else(|| fill_the_boxes(draft, dice)),
-        (_, 6) => between_then_answer(draft, dice).or_else(|| fill_the_boxes(draft, dice)),
+        (_, 4) => fill_the_boxes(draft, grade, dice).or_else(|| missing_number(draft, grade, dice)),
+        (_, 5) => missing_number(draft, grade, dice).or_else(|| fill_the_boxes(draft, grade, dice)),
+        (_, 6) => between_then_answer(draft, dice).or_else(|| fill_the_boxes(draft, grade, dice)),
         (Level::Expected, 7 | 8) => {
             compare_and_say_why(draft, dice).or_else(|| equation_then_answer(draft, dice))
         }
@@ -108,20 +108,24 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
         .misconceptions
         .iter()
         .map(|(_, answer)| answer)
+        .filter(|answer| as_shown(entry, answer).is_some())
         .collect();
     dice.shuffle(&mut wrong);
-    let (right, said) = match (dice.from(0..=2), wrong.as_slice()) {
-        (0, [first, ..]) => (0, [key, *first]),
-        (1, [first, ..]) => (1, [*first, key]),
-        (2, [first, second, ..]) => (2, [*first, *second]),
-        _ => return None,
+    // Two wrong answers in any case, so that each of the three is as often right.
+    let [first, second, ..] = wrong.as_slice() else {
+        return None;
+    };
+    let (right, said) = match dice.from(0..=2) {
+        0 => (0, [key, *first]),
+        1 => (1, [*first, key]),
+        _ => (2, [*first, *second]),
     };
     let shown: Option<Vec<(Expr, String)>> =
         said.iter().map(|answer| as_shown(entry, answer)).collect();
     let Some([(one, one_text), (two, two_text)]) = shown.as_deref() else {
         return None;
     };
-    let (first, second) = dice.two_names();
+    let (first, second) = parts::two_speakers(&draft, dice);
     draft.prompt.push(
         Say::new("who-says")
             .text("first", first)

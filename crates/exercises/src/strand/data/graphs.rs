@@ -115,51 +115,37 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
                 .misconception("stopped-after-one-step", whole(large + rest))
         }
     };
-    let draft = draft
-        .hint(m.say("hint-scale"))
-        .hint(
-            m.say(if as_pictures {
-                "hint-picture"
-            } else {
-                "hint-bar"
-            })
-            .count("step", step),
-        )
-        .step(m.say("step-value").word("name", large_name).math(
-            "work",
-            if as_pictures {
-                equal(product([num(marks_of(large)), num(step)]), num(large))
-            } else {
-                num(large)
-            },
-        ))
-        .step(m.say("step-value").word("name", small_name).math(
-            "work",
-            if as_pictures {
-                equal(product([num(marks_of(small)), num(step)]), num(small))
-            } else {
-                num(small)
-            },
-        ));
+    let draft = draft.hint(m.say("hint-scale")).hint(
+        m.say(if as_pictures {
+            "hint-picture"
+        } else {
+            "hint-bar"
+        })
+        .count("step", step),
+    );
+    // The values in the order in which they are asked for.
+    let mut read = vec![(large_name, large), (small_name, small)];
+    if kind == 3 {
+        read.insert(1, (third_name, rest));
+    }
+    let draft = read.into_iter().fold(draft, |draft, (name, value)| {
+        let work = if as_pictures {
+            equal(product([num(marks_of(value)), num(step)]), num(value))
+        } else {
+            num(value)
+        };
+        draft.step(m.say("step-value").word("name", name).math("work", work))
+    });
     Some(match kind {
         1 => draft.step(equal(
             difference(num(large), num(small)),
             num(large - small),
         )),
         2 => draft.step(equal(sum([num(large), num(small)]), num(large + small))),
-        _ => draft
-            .step(m.say("step-value").word("name", third_name).math(
-                "work",
-                if as_pictures {
-                    equal(product([num(marks_of(rest)), num(step)]), num(rest))
-                } else {
-                    num(rest)
-                },
-            ))
-            .step(equal(
-                difference(sum([num(large), num(rest)]), num(small)),
-                num(large + rest - small),
-            )),
+        _ => draft.step(equal(
+            difference(sum([num(large), num(rest)]), num(small)),
+            num(large + rest - small),
+        )),
     })
 }
 

@@ -69,6 +69,8 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
         *at_value
     };
     let all_dots = counts.iter().sum::<i64>();
+    // The prompt says 1/4: who takes its 4 for the count is not to be right often.
+    keep(right != 4 || m.dice.one_in(4))?;
     keep(right > 0 && all_dots >= 6 && right != at_value + 1 && (*at_value > 0 || !longer))?;
     let value = *value;
     let next = above.first()?.1;

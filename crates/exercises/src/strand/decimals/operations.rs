@@ -55,15 +55,21 @@ pub(in crate::strand) fn add_subtract_draft(m: &mut Make, a: Dec, b: Dec) -> Opt
     } else {
         difference(num(even(a)), num(even(b)))
     };
+    // Where both have the same places, there is nothing to fill.
+    let columns = if a.places() == b.places() {
+        Say::new("decimal-hint-columns")
+    } else {
+        Say::new("decimal-hint-zeros").math("work", lined)
+    };
     let draft = Draft::new(json!({"task": if plus { "add" } else { "subtract" },
         (if plus { "numbers" } else { "pair" }): [a.to_string(), b.to_string()]}))
     .ask(Say::new("common-work-out"))
     .ask(equal(work.clone(), Expr::Blank))
     .decimal(result)
     .hint(Say::new("decimal-hint-line-up"))
-    .hint(Say::new("decimal-hint-zeros").math("work", lined.clone()))
+    .hint(columns.clone())
     .step(Say::new("decimal-hint-line-up"))
-    .step(Say::new("decimal-hint-zeros").math("work", lined))
+    .step(columns)
     .step(equal(work, num(result)));
     let other = Dec::exact(if plus {
         a.ratio() - b.ratio()

@@ -3,7 +3,7 @@
 use crate::answer::{Answer, Entry};
 use crate::decimal::Dec;
 use crate::draw::{Line, base_ten_hundredths};
-use crate::expr::{Expr, equal, frac, num, sum};
+use crate::expr::{Expr, equal, frac, num, product, sum};
 use crate::make::{Draft, Generator, Make, decimal, fraction, keep, whole};
 use crate::number::Rational;
 use crate::say::Say;
@@ -33,7 +33,10 @@ fn tenths_hundredths(m: &mut Make) -> Option<Draft> {
             .whole(tenths * 10)
             .hint(m.say("hint-one"))
             .hint_with(m.say("hint-rods"), base_ten_hundredths(tenths * 10))
-            .step(m.say("step-ten").count("tenths", tenths))
+            .step(m.say("step-ten").math(
+                "work",
+                equal(product([num(tenths), num(10)]), num(tenths * 10)),
+            ))
             .step(shown(num(tenths * 10)))
             .misconception("kept-the-number", whole(tenths))
             .misconception("same-difference", whole(tenths + 90)),

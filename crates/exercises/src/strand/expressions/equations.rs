@@ -156,6 +156,8 @@ fn solve(m: &mut Make) -> Option<Draft> {
     // Now and then a story with whole numbers instead of the equation.
     let story = places == 0 && m.dice.one_in(2);
     let which = m.dice.from(1..=3);
+    // The third is of an age, and of miles walked in a week.
+    keep(!story || which != 3 || x.ratio() <= Ratio::from(30))?;
     let draft = Draft::new(
         json!({"task": "solve_for_x", "equation": if plus { format!("x + {p} = {q}") } else { format!("{p} * x = {q}") }}),
     );

@@ -378,9 +378,9 @@ fn evaluate(m: &mut Make) -> Option<Draft> {
                 Draft::new(json!({"task": "evaluate_at", "expression": "2 * (a + b)", "values": {"a": l.to_string(), "b": w.to_string()}}))
                     .ask(m.say("ask-two").math("expression", formula).number("a", l).number("b", w))
                     .decimal(total)
-                    .hint(m.say("hint-put"))
+                    .hint(m.say("hint-put-two"))
                     .hint(m.say("hint-brackets"))
-                    .step(m.say("step-put").math("work", product([num(2), group(sum([num(l), num(w)]))])))
+                    .step(m.say("step-put-two").math("work", product([num(2), group(sum([num(l), num(w)]))])))
                     .step(equal(product([num(2), group(sum([num(l), num(w)]))]), num(total)))
                     .misconception("factor-taken-to-first-only", decimal(Dec::exact(l.ratio() * 2 + w.ratio())?))
                     .misconception("factor-left-out", decimal(Dec::exact(l.ratio() + w.ratio())?)),

@@ -1,5 +1,6 @@
 //! Fractions as numbers: names, places on the line, equal fractions, comparing.
 
+use super::which_equal::which_equal;
 use crate::answer::{Answer, Entry};
 use crate::draw::{circle, strip, strips};
 use crate::expr::{Expr, Sign, equal, frac, num, relation, sum};
@@ -166,6 +167,9 @@ fn same_size(m: &mut Make) -> Option<Draft> {
 }
 
 fn equivalent(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(4) {
+        return which_equal(m, &BOTTOMS);
+    }
     let (top, bottom, factor) = m
         .dice
         .pick(m.level.pick(&EQUAL[..7], &EQUAL[..9], &EQUAL[..9]));
@@ -223,7 +227,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
 fn whole_numbers(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(2..=10);
     let bottom = m.level.pick(
-        m.dice.pick(&[1, 2, 3, 4]),
+        m.dice.pick(&[1, 2, 2, 3, 3, 4, 4]),
         m.dice.pick(&BOTTOMS),
         m.dice.pick(&BOTTOMS),
     );

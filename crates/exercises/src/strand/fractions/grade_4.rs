@@ -105,11 +105,13 @@ pub(super) fn compare_any(m: &mut Make) -> Option<Draft> {
     .hint(m.say("hint-half"))
     .hint(m.say("hint-common").count("bottom", common))
     .step(m.say("step-common").count("bottom", common))
-    .step(
+    .step_if(
+        b != common,
         m.say("step-left")
             .math("work", equal(frac(a, b), frac(ta, common))),
     )
-    .step(
+    .step_if(
+        d != common,
         m.say("step-right")
             .math("work", equal(frac(c, d), frac(tc, common))),
     )
@@ -200,8 +202,8 @@ fn decompose(m: &mut Make) -> Option<Draft> {
     let b = m.dice.pick(&BOTTOMS[1..]);
     let total = m.level.pick(
         m.dice.from(3..=b),
-        m.dice.from(4..=b + 3),
-        m.dice.from(5..=2 * b + 3),
+        m.dice.from(4..=2 * b),
+        m.dice.from(5..=3 * b),
     );
     let three = m.level.pick(false, false, m.dice.one_in(2));
     let first = m.dice.from(1..=total - 2);
@@ -269,8 +271,8 @@ fn copies(m: &mut Make) -> Option<Draft> {
     let b = m.dice.pick(&BOTTOMS);
     let a = m.level.pick(
         m.dice.from(2..=b.max(3) - 1),
-        m.dice.from(2..=12),
-        m.dice.from(3..=12),
+        m.dice.from(2..=2 * b),
+        m.dice.from(3..=3 * b),
     );
     keep(a != b && a != 1)?;
     let blank_bottom = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
@@ -285,6 +287,8 @@ fn copies(m: &mut Make) -> Option<Draft> {
     if m.level != crate::Level::Entry && m.dice.one_in(2) {
         return more_copies(m, a, b);
     }
+    // The answer is mostly not the greater of the two numbers.
+    keep(right < other || m.dice.one_in(5))?;
     let draft = Draft::new(json!({
         "task": if blank_bottom { "unit_fraction_bottom" } else { "copies_of_unit" },
         "fraction": format!("{a}/{b}")

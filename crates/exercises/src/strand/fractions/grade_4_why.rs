@@ -1,6 +1,7 @@
 //! Why fractions are equal, and which picture shows a comparison.
 
 use super::grade_4::{BOTTOMS, compare_any};
+use super::which_equal::which_equal;
 use crate::answer::{Choice, Entry};
 use crate::draw::strips;
 use crate::expr::{Expr, Sign, equal, frac, relation};
@@ -17,10 +18,10 @@ pub const GENERATORS: &[Generator] = &[
 ];
 
 fn equivalent(m: &mut Make) -> Option<Draft> {
-    if m.dice.one_in(3) {
-        equal_and_why(m)
-    } else {
-        super::grade_4::equivalent(m)
+    match m.dice.from(0..=6) {
+        0 | 1 => equal_and_why(m),
+        2 | 3 => which_equal(m, &BOTTOMS),
+        _ => super::grade_4::equivalent(m),
     }
 }
 

@@ -19,6 +19,16 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-fraction-as-division", 3, as_division),
 ];
 
+/// Parts that a measuring cup has.
+pub(in crate::strand) fn in_cups(bottom: i64) -> bool {
+    matches!(bottom, 2 | 3 | 4 | 6 | 8)
+}
+
+/// Parts in which people measure: not elevenths of a yard.
+pub(in crate::strand) fn in_measures(bottom: i64) -> bool {
+    matches!(bottom, 2 | 3 | 4 | 5 | 6 | 8 | 10 | 12)
+}
+
 /// A fraction in lowest terms with a denominator of 2 to 12.
 pub(super) fn proper(m: &mut Make, high: i64) -> Option<(i64, i64)> {
     let bottom = m.dice.from(2..=high);
@@ -125,9 +135,10 @@ fn subtract_unlike(m: &mut Make) -> Option<Draft> {
         Say::new("common-work-out").into(),
         equal(work.clone(), Expr::Blank).into(),
     ];
-    // Stories only of parts of one thing.
+    // Stories only of parts of one thing, in which people measure.
+    let told = w == 0 && in_measures(b) && in_measures(d);
     let mut draft = m
-        .asked(draft, plain, if w == 0 { 3 } else { 0 }, |say| {
+        .asked(draft, plain, if told { 3 } else { 0 }, |say| {
             say.math("left", shown(w, a, b))
                 .math("right", shown(x, c, d))
         })
@@ -244,10 +255,15 @@ fn stories(m: &mut Make) -> Option<Draft> {
     keep(top > 0 && a != c)?;
     let value = Ratio::new(top, common);
     keep(m.level.pick(value < Ratio::from(1), true, true))?;
-    // Stories 1 to 6 join, 7 to 12 take away or compare. A cup is measured in few parts.
+    // Stories 1 to 6 join, 7 to 12 take away or compare. What is measured has the parts that
+    // its measure has; a bottle (story 9) may be cut in any number of parts.
     let story = m.dice.from(1..=6) + if plus { 0 } else { 6 };
-    let cup = |bottom: i64| matches!(bottom, 2 | 3 | 4 | 6 | 8);
-    keep(story != 2 || cup(b) && cup(d))?;
+    let measured: fn(i64) -> bool = match story {
+        2 => in_cups,
+        9 => |_| true,
+        _ => in_measures,
+    };
+    keep(measured(b) && measured(d))?;
     let (one, two) = m.dice.two_names();
     let ask = m
         .say(&format!("ask-{story}"))
@@ -350,7 +366,11 @@ fn as_division(m: &mut Make) -> Option<Draft> {
             ))
             .simplified(shared, people)
             .misconception("divided-the-other-way", mixed(Ratio::new(people, shared)))
-            .misconception("remainder-left-out", mixed(Ratio::from(shared / people)))
+            .misconception_if(
+                shared > people,
+                "remainder-left-out",
+                mixed(Ratio::from(shared / people)),
+            )
             .misconception_if(
                 shared > people,
                 "remainder-as-tenths",

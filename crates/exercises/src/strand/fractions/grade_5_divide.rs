@@ -1,5 +1,6 @@
 //! Unit fractions and whole numbers divided by each other, grade 5.
 
+use super::grade_5::in_measures;
 use crate::draw::{strip, strips};
 use crate::expr::{Expr, equal, frac, num, product, quotient};
 use crate::figure::PartShape;
@@ -123,7 +124,11 @@ fn unit_stories(m: &mut Make) -> Option<Draft> {
     let share = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let story = m.dice.from(1..=3) + if share { 3 } else { 0 };
     // A scoop is a usual part of a cup.
-    keep(story != 1 || matches!(b, 2 | 3 | 4 | 8))?;
+    keep(if story == 1 {
+        matches!(b, 2 | 3 | 4 | 8)
+    } else {
+        in_measures(b)
+    })?;
     let ask = m
         .say(&format!("ask-{story}"))
         .text("name", m.dice.name())

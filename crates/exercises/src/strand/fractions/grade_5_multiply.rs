@@ -1,6 +1,6 @@
 //! Multiplying fractions, and dividing with unit fractions.
 
-use super::grade_5::proper;
+use super::grade_5::{in_cups, in_measures, proper};
 use crate::Block;
 use crate::draw::{fraction_grid, rectangle, strip};
 use crate::expr::{Expr, equal, frac, mixed as mixed_expr, num, product};
@@ -163,7 +163,7 @@ fn size_choices(
 fn scaling(m: &mut Make) -> Option<Draft> {
     let b = m.dice.from(2..=12);
     // Each of the three answers is as likely.
-    let a = match m.dice.from(0..=2) {
+    let a = match m.third {
         0 => m.dice.from(1..=b - 1),
         1 => b,
         _ => m.dice.from(b + 1..=2 * b),
@@ -292,8 +292,13 @@ fn multiply_stories(m: &mut Make) -> Option<Draft> {
         "unit-lb", "unit-mi", "unit-yd", "unit-gal", "unit-kg", "unit-cup", "unit-ft", "unit-h",
     ]
     .get((story - 1) as usize)?;
-    let cup = |bottom: i64| matches!(bottom, 2 | 3 | 4 | 6 | 8);
-    keep(story != 6 || cup(d))?;
+    keep(if story == 6 {
+        in_cups(d)
+    } else {
+        in_measures(d)
+    })?;
+    // Nobody buys 2 1/7 bags or makes 1 3/8 trips.
+    keep(w == 0 || matches!(b, 2 | 4))?;
     let ask = m
         .say(&format!("ask-{story}"))
         .text("name", m.dice.name())

@@ -64,8 +64,12 @@ fn turn(m: &mut Make) -> Option<Draft> {
                 m.say("hint-one")
                     .math("work", quotient(num(360), num(bottom))),
             )
+            .step(m.say("hint-full"))
             .step(equal(quotient(num(360), num(bottom)), num(360 / bottom)))
-            .step(equal(product([num(top), num(360 / bottom)]), num(value)))
+            .step_if(
+                top > 1,
+                equal(product([num(top), num(360 / bottom)]), num(value)),
+            )
             .misconception_if(
                 180 * top % bottom == 0,
                 "turn-out-of-180",
@@ -278,8 +282,12 @@ fn lines(m: &mut Make) -> Option<Draft> {
     if m.dice
         .one_in(if m.level == crate::Level::Entry { 3 } else { 2 })
     {
-        let value = m.dice.from(10..=175);
-        keep((value - 90).abs() > 4 || value == 90)?;
+        // Right angles now and then; acute and obtuse ones as often as each other.
+        let value = match m.dice.from(0..=9) {
+            0 | 1 => 90,
+            2..=5 => m.dice.from(10..=85),
+            _ => m.dice.from(95..=170),
+        };
         let kind = match value {
             0..=89 => 0,
             90 => 1,

@@ -269,6 +269,8 @@ fn rectangle_area(m: &mut Make) -> Option<Draft> {
         (6, LENGTHS[1]),
         (6, LENGTHS[2]),
     ]);
+    // A card fits in a hand.
+    keep(thing != 5 || length == "unit-cm" || w.max(h) <= 8)?;
     let ask = m.say(&format!("ask-{thing}"));
     let shape = rectangle(
         w,

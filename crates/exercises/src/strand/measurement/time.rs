@@ -45,6 +45,8 @@ fn tell(m: &mut Make) -> Option<Draft> {
                 .count("fives", minute / 5)
                 .count("minute", minute),
         )
+    } else if low == 0 {
+        draft.step(m.say("step-few").count("minute", minute))
     } else {
         draft.step(
             m.say("step-minutes")

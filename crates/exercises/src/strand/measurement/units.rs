@@ -230,6 +230,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
     let draft = match story {
         1 | 3 => {
             let b = m.dice.from(m.level.pick(5..=50, 15..=95, 25..=99));
+            keep(story == 1 || b < 60)?;
             Draft::new(json!({"task": if story == 1 { "convert_then_subtract" } else { "convert_and_add" }, "amount": n, "from": name(large), "to": name(small), "more": b}))
                 .ask(ask.count("b", b))
                 .whole_unit(if story == 1 { total - b } else { total + b }, small)
@@ -252,7 +253,11 @@ fn stories(m: &mut Make) -> Option<Draft> {
     };
     Some(
         draft
-            .hint(m.say("hint-same"))
+            .hint(m.say(if matches!(story, 1 | 3) {
+                "hint-same"
+            } else {
+                "hint-small"
+            }))
             .hint(m.say("hint-one").math("one", one)),
     )
 }

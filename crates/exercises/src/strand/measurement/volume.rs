@@ -29,7 +29,8 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
     if m.level != crate::Level::Entry {
         // Larger cubes: how many unit cubes they make.
         let edge = m.level.pick(1, m.dice.from(2..=3), m.dice.from(2..=5));
-        keep(n > 1)?;
+        // No towers as high as houses.
+        keep(n > 1 && (edge == 1 || length != "unit-m") && (length != "unit-ft" || edge <= 2))?;
         let each = edge * edge * edge;
         return Some(
             Draft::new(json!({"task": "larger_cubes", "cubes": n, "edge": edge}))

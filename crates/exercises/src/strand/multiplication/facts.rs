@@ -3,7 +3,7 @@
 use crate::answer::{Answer, Entry};
 use crate::draw::{array_with, groups, squares};
 use crate::expr::{Expr, equal, group, num, product, quotient, sum};
-use crate::make::{Draft, Generator, Make, keep, whole};
+use crate::make::{Draft, Generator, Make, keep, shows, whole};
 use crate::say::Say;
 use serde_json::json;
 
@@ -112,9 +112,21 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
             format!("x / {a} = {b}"),
         ),
     };
-    let draft = Draft::new(json!({"task": "solve_for_x", "equation": text}))
-        .ask(Say::new("common-box"))
-        .ask(shown(Expr::Blank))
+    let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+    // Stories for an unknown number in each group, and for an unknown number of groups.
+    let stories = if form <= 2 { 3 } else { 0 };
+    let ending = if form == 2 { "-groups" } else { "" };
+    let draft = Draft::new(json!({"task": "solve_for_x", "equation": text}));
+    let draft = m
+        .asked(draft, plain, stories, |say| {
+            Say {
+                id: format!("{}{ending}", say.id).into(),
+                ..say
+            }
+            .count("a", a)
+            .count("c", c)
+            .math("equation", shown(Expr::Blank))
+        })
         .whole(right)
         .hint(m.say("hint-family"))
         .hint(m.say("hint-figure"))
@@ -125,11 +137,13 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
         .step(shown(num(right)));
     Some(if right == c {
         draft
-            .misconception(
+            .misconception_if(
+                a.max(b) % a.min(b) == 0,
                 "divided-instead-of-multiplied",
-                whole((a.max(b) / a.min(b)).max(1)),
+                whole(a.max(b) / a.min(b)),
             )
             .misconception("added-instead-of-multiplied", whole(a + b))
+            .misconception_unless_same("answer-given-again", whole(b))
     } else {
         draft
             .misconception("subtracted-instead-of-divided", whole(c - a))
@@ -171,7 +185,7 @@ fn properties(m: &mut Make) -> Option<Draft> {
         );
     }
     let b = m.dice.from(6..=m.level.pick(9, 12, 15));
-    let first = if b > 10 { 10 } else { m.dice.from(2..=b - 2) };
+    let first = if b > 12 { 10 } else { m.dice.from(2..=b - 2) };
     let second = b - first;
     keep(a != b && first != second && second >= 2)?;
     let shown = |x: Expr| {
@@ -200,6 +214,32 @@ fn turned_fact(m: &mut Make, a: i64) -> Option<Draft> {
     let b = m.dice.from(m.level.pick(3..=9, 11..=19, 11..=19));
     keep(a != b && a * b != a + b)?;
     let known = equal(product([num(a), num(b)]), num(a * b));
+    if !m.dice.one_in(5) {
+        // The same fact, with a box for one of its factors.
+        let (right, shown) = if m.dice.one_in(2) {
+            (a, product([num(b), Expr::Blank]))
+        } else {
+            (b, product([Expr::Blank, num(a)]))
+        };
+        let kept = a + b - right;
+        return Some(
+            Draft::new(
+                json!({"task": "solve_for_x", "equation": format!("{kept} * x = {}", a * b)}),
+            )
+            .ask(
+                m.say("ask-turned-box")
+                    .math("known", known)
+                    .math("asked", equal(shown, num(a * b))),
+            )
+            .whole(right)
+            .hint(m.say("hint-turned"))
+            .hint(m.say("hint-any-order"))
+            .step(m.say("hint-any-order"))
+            .step(equal(product([num(b), num(a)]), num(a * b)))
+            .misconception("kept-the-number", whole(kept))
+            .misconception("answer-given-again", whole(a * b)),
+        );
+    }
     Some(
         Draft::new(json!({"task": "turned_fact", "fact": [a, b, a * b], "asked": [b, a]}))
             .ask(
@@ -223,27 +263,70 @@ fn turned_fact(m: &mut Make, a: i64) -> Option<Draft> {
 fn divide_as_missing(m: &mut Make) -> Option<Draft> {
     let (a, b) = fact(m)?;
     let c = a * b;
+    if m.dice.one_in(4) {
+        return same_missing_number(m, a, b);
+    }
+    let times = equal(product([num(a), Expr::Blank]), num(c));
+    let plain = [m
+        .say("ask")
+        .math("divide", quotient(num(c), num(a)))
+        .math("times", times.clone())
+        .into()];
+    let draft = Draft::new(json!({"task": "divide", "total": c, "by": a}));
     Some(
-        Draft::new(json!({"task": "divide", "total": c, "by": a}))
-            .ask(
-                m.say("ask")
-                    .math("divide", quotient(num(c), num(a)))
-                    .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+        m.asked(draft, plain, 3, |say| {
+            say.count("total", c).count("by", a).math("times", times)
+        })
+        .whole(b)
+        .hint(
+            m.say("hint-think")
+                .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+        )
+        .hint(m.say("hint-rows").count("rows", a).count("total", c))
+        .step(
+            m.say("step-fact")
+                .math("fact", equal(product([num(a), num(b)]), num(c))),
+        )
+        .step(equal(quotient(num(c), num(a)), num(b)))
+        .misconception("subtracted-instead-of-divided", whole(c - a))
+        .misconception("fact-one-off", whole(b + 1))
+        .misconception("fact-one-short", whole(b - 1)),
+    )
+}
+
+/// Which equation has the missing number of a division?
+fn same_missing_number(m: &mut Make, a: i64, b: i64) -> Option<Draft> {
+    let c = a * b;
+    let division = equal(quotient(num(c), num(a)), Expr::Blank);
+    let times = if m.dice.one_in(2) {
+        product([num(a), Expr::Blank])
+    } else {
+        product([Expr::Blank, num(a)])
+    };
+    let right = equal(times, num(c));
+    let plus = equal(sum([num(a), Expr::Blank]), num(c));
+    let turned = equal(product([num(c), Expr::Blank]), num(a));
+    let text =
+        |expr: &Expr| crate::text::expr_text(surefoot_catalogue::Locale::default(), expr).ok();
+    let choices = [text(&right)?, text(&plus)?, text(&turned)?];
+    Some(
+        Draft::new(json!({"task": "same_missing_number", "divide": [c, a], "choices": choices}))
+            .ask(m.say("ask-same").math("divide", division))
+            .one_of(
+                &mut m.dice,
+                shows(right),
+                vec![
+                    ("subtracted-instead-of-divided", shows(plus)),
+                    ("divided-the-other-way", shows(turned)),
+                ],
             )
-            .whole(b)
-            .hint(
-                m.say("hint-think")
-                    .math("times", equal(product([num(a), Expr::Blank]), num(c))),
-            )
+            .hint(m.say("hint-same"))
             .hint(m.say("hint-rows").count("rows", a).count("total", c))
             .step(
                 m.say("step-fact")
                     .math("fact", equal(product([num(a), num(b)]), num(c))),
             )
-            .step(equal(quotient(num(c), num(a)), num(b)))
-            .misconception("subtracted-instead-of-divided", whole(c - a))
-            .misconception("fact-one-off", whole(b + 1))
-            .misconception("fact-one-short", whole(b - 1)),
+            .step(equal(quotient(num(c), num(a)), num(b))),
     )
 }
 
@@ -255,7 +338,7 @@ fn facts_multiply(m: &mut Make) -> Option<Draft> {
     );
     let b = m.dice.from(m.level.pick(1..=10, 3..=10, 3..=10));
     let (x, y) = if m.dice.one_in(2) { (a, b) } else { (b, a) };
-    keep((a, b) != (2, 2) && (a > 1 || b != 1))?;
+    keep((a, b) != (2, 2) && (a > 1 || b != 1) && (a != 1 || m.dice.one_in(3)))?;
     let shown = |answer: Expr| equal(product([num(x), num(y)]), answer);
     let draft = Draft::new(json!({"task": "multiply", "numbers": [x, y]}))
         .ask(Say::new("common-work-out"))
@@ -279,8 +362,13 @@ fn facts_multiply(m: &mut Make) -> Option<Draft> {
     }
     let near = if b > 5 { 5 } else { b - 1 };
     let rest = b - near;
+    let turned = if (x, y) == (a, b) {
+        "hint-rows"
+    } else {
+        "hint-rows-turned"
+    };
     let mut draft = draft.hint(m.say("hint-near")).hint_with(
-        m.say("hint-rows").count("rows", a).count("each", b),
+        m.say(turned).count("rows", a).count("each", b),
         array_with(a, b, Some(near), false),
     );
     draft = if near > 0 && rest > 0 && near != b {
@@ -313,7 +401,7 @@ fn facts_divide(m: &mut Make) -> Option<Draft> {
     );
     let q = m.dice.from(m.level.pick(2..=10, 2..=10, 3..=10));
     let total = by * q;
-    keep(total != by && q != by)?;
+    keep(total != by && q != by && (by != 1 || m.dice.one_in(3)))?;
     let shown = |answer: Expr| equal(quotient(num(total), num(by)), answer);
     let draft = Draft::new(json!({"task": "divide", "total": total, "by": by}))
         .ask(Say::new("common-work-out"))
@@ -358,16 +446,27 @@ fn by_tens(m: &mut Make) -> Option<Draft> {
     };
     keep(a != tens && a * n != a + n)?;
     let draft = if missing {
-        Draft::new(json!({"task": "solve_for_x", "equation": format!("{a} * x = {}", a * n)}))
-            .ask(Say::new("common-box"))
-            .ask(shown(Expr::Blank))
-            .whole(n)
-            .misconception("zero-left-out", whole(tens))
-            .misconception("zero-too-many", whole(n * 10))
+        let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+        let draft =
+            Draft::new(json!({"task": "solve_for_x", "equation": format!("{a} * x = {}", a * n)}));
+        m.asked(draft, plain, 2, |say| {
+            Say {
+                id: format!("{}-missing", say.id).into(),
+                ..say
+            }
+            .count("a", a)
+            .count("total", a * n)
+        })
+        .whole(n)
+        .misconception("zero-left-out", whole(tens))
+        .misconception("zero-too-many", whole(n * 10))
     } else {
-        Draft::new(json!({"task": "multiply", "numbers": [a, n]}))
-            .ask(Say::new("common-work-out"))
-            .ask(shown(Expr::Blank))
+        let plain = [
+            Say::new("common-work-out").into(),
+            shown(Expr::Blank).into(),
+        ];
+        let draft = Draft::new(json!({"task": "multiply", "numbers": [a, n]}));
+        m.asked(draft, plain, 4, |say| say.count("a", a).count("n", n))
             .whole(a * n)
             .misconception("zero-left-out", whole(a * tens))
             .misconception("zero-too-many", whole(a * n * 10))

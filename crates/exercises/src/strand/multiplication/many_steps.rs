@@ -80,12 +80,10 @@ pub(super) fn feature(m: &mut Make) -> Option<Draft> {
     let right = m.third;
     let start = m.dice.from(m.level.pick(1..=20, 2..=60, 20..=200));
     let by = m.dice.from(m.level.pick(2..=9, 3..=15, 6..=40));
-    let kind = match (start % 2, by % 2) {
-        (0, 0) => 0,
-        (_, 0) => 1,
-        _ => 2,
-    };
-    keep(kind == right && start != by)?;
+    // An odd rule makes them take turns; else all are like the first.
+    let by = by + i64::from((by % 2 == 1) != (right == 2));
+    let start = start + i64::from(right != 2 && (start % 2 == 1) != (right == 1));
+    keep(start != by)?;
     let terms: Vec<i64> = (0..5).map(|k| start + k * by).collect();
     Some(
         Draft::new(json!({"task": "pattern_feature", "start": start, "by": by}))

@@ -5,6 +5,7 @@ use crate::expr::{Expr, equal, frac, group, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, mixed, whole};
 use crate::say::Say;
 use crate::strand::decimals::operations::{add_subtract_draft, divide_draft, multiply_draft};
+use crate::strand::fractions::{in_cups, in_measures};
 use crate::strand::multiplication::written::division_steps;
 use num_integer::{gcd, lcm};
 use num_rational::Ratio;
@@ -36,8 +37,13 @@ fn fraction_divide(m: &mut Make) -> Option<Draft> {
     let work = quotient(frac(a, b), frac(c, d));
     // Now and then a story: how many servings, or how long the other side is.
     let story = m.dice.from(0..=m.level.pick(4, 5, 6));
-    let cup = |bottom: i64| matches!(bottom, 2 | 3 | 4 | 6 | 8);
-    keep(story != 1 || cup(b) && cup(d))?;
+    // A rope makes more than one piece.
+    keep(match story {
+        1 => in_cups(b) && in_cups(d),
+        2 => in_measures(b) && in_measures(d),
+        3 => in_measures(b) && in_measures(d) && value > Ratio::from(1),
+        _ => true,
+    })?;
     let draft = Draft::new(
         json!({"task": "divide_fractions", "left": format!("{a}/{b}"), "right": format!("{c}/{d}")}),
     );

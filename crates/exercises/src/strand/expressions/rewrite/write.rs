@@ -121,9 +121,9 @@ fn pretty(text: &str) -> String {
 fn parts(m: &mut Make) -> Option<Draft> {
     let (x, y) = m.dice.pick(&[("x", "z"), ("c", "d"), ("n", "m")]);
     let (a, b, c) = (
+        m.dice.from(2..=30),
         m.dice.from(2..=12),
-        m.dice.from(2..=12),
-        m.dice.from(2..=12),
+        m.dice.from(2..=30),
     );
     keep(a != b && a != c && b != c)?;
     let (ax, by) = (
@@ -168,9 +168,12 @@ fn parts(m: &mut Make) -> Option<Draft> {
             .misconception("counted-letters-for-terms", whole(terms.len() as i64 - 1))
             .misconception("counted-signs-and-numbers", whole(terms.len() as i64 + 2)),
         _ => {
+            if m.third == 2 {
+                return Some(name_coefficients(m, (a, x), (b, y)));
+            }
             let inner = sum([var(x), num(c)]);
             let name = ["part-factors", "part-terms"];
-            let ask_factors = m.dice.one_in(2);
+            let ask_factors = m.third == 0;
             factors = ask_factors;
             Draft::new(json!({"task": "name_parts", "outside": a, "inside": [x, c], "of": if ask_factors { "whole" } else { "inside" }}))
                 .ask(m.say(if ask_factors { "ask-name-factors" } else { "ask-name-terms" }).math("one", if ask_factors { num(a) } else { var(x) }).math("two", if ask_factors { group(inner.clone()) } else { num(c) }).math("expression", side_by_side([num(a), group(inner)])))
@@ -203,11 +206,43 @@ fn parts(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// What the numbers in front of two letters are called.
+fn name_coefficients(m: &Make, (a, x): (i64, &'static str), (b, y): (i64, &'static str)) -> Draft {
+    let shown = sum([
+        side_by_side([num(a), var(x)]),
+        side_by_side([num(b), var(y)]),
+    ]);
+    Draft::new(json!({
+        "task": "name_parts", "outside": a, "inside": [x, b, y], "of": "fronts",
+    }))
+    .ask(
+        m.say("ask-name-factors")
+            .math("one", num(a))
+            .math("two", num(b))
+            .math("expression", shown),
+    )
+    .one_of_listed(
+        vec![
+            ("coefficients-called-otherwise", says("part-factors")),
+            ("coefficients-called-otherwise", says("part-terms")),
+            ("", says("part-coefficients")),
+        ],
+        2,
+    )
+    .hint(m.say("hint-terms"))
+    .hint(m.say("hint-coefficient"))
+    .step(m.say("step-coefficient"))
+    .step(m.say("step-result-fronts"))
+}
+
 fn stories(m: &mut Make) -> Option<Draft> {
     let a = m.dice.from(2..=12);
     let b = m.dice.from(3..=25);
     keep(a != b)?;
     let story = m.dice.from(m.level.pick(1..=4, 3..=6, 5..=7));
+    // No hour on a boat for 2 dollars.
+    let a = if story == 5 { a + 10 } else { a };
+    keep(a != b)?;
     let name = m.dice.name();
     let (letter, right, wrong, other, task) = match story {
         1 => (
