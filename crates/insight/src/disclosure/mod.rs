@@ -17,7 +17,7 @@ pub use audit::{CellBounds, audit};
 pub use bands::{Band, FEWEST_COUNTS, band};
 pub use completion::{Completion, CompletionLimits, complete};
 pub use ladder::{RowCounts, Step, choose_step, strand_rows};
-pub use primary::{Merged, merge_small, primary_cells};
+pub use primary::primary_cells;
 pub use releases::{CountedRating, RatingKey, ReleasedRow, RowFault, check_row};
 
 /// Counts: rows of equal length.

@@ -116,15 +116,6 @@ fn bands_agree_with_the_federal_ranges() {
 }
 
 #[test]
-fn small_rows_and_columns_are_put_together_in_order() {
-    let merged = merge_small(&[vec![1, 2, 3], vec![20, 0, 9], vec![2, 1, 0]], 10);
-    assert_eq!(merged.rows, vec![vec![0, 1, 2]]);
-    assert_eq!(merged.table, vec![vec![23, 15]]);
-    assert_eq!(merged.columns, vec![vec![0], vec![1, 2]]);
-    assert_eq!(merge_small(&[], 10).table, Vec::<Vec<u32>>::new());
-}
-
-#[test]
 fn nothing_to_protect_withholds_nothing() {
     for table in [vec![], vec![vec![]], vec![vec![20, 30], vec![40, 50]]] {
         let done = complete(&table, 10, 5, &CompletionLimits::default());

@@ -1,8 +1,8 @@
 //! Statistics that the libraries in use do not have.
 //!
-//! `statrs` has the normal distribution. Each function here is
-//! small. Its tests compare it with published examples, and `tests/oracle` with scipy,
-//! statsmodels and scikit-learn.
+//! `statrs` has the normal distribution and Student's. Each function here is small. Its tests
+//! compare it with published examples, and `tests/oracle` with scipy, statsmodels and
+//! scikit-learn.
 
 mod agreement;
 mod association;
@@ -14,7 +14,7 @@ mod special;
 mod wilson;
 
 pub use agreement::{Kappa, KappaWeights, weighted_kappa};
-pub use association::{Association, goodman_kruskal, pair_counts};
+pub use association::{Association, goodman_kruskal};
 pub use beta_binomial::{BetaPrior, beta_by_moments};
 pub use brier::{BrierParts, LevelCount, brier_parts, brier_score};
 pub use mann_kendall::{MannKendall, Slope, mann_kendall, theil_sen};
