@@ -4,7 +4,7 @@ use crate::out::CommandResult;
 use std::path::PathBuf;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exercises::Level;
+use surefoot_exercises::{Level, TakenNames};
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
 use surefoot_report::{Density, Paper, PrintOptions};
 
@@ -86,6 +86,7 @@ pub fn run(args: &Args) -> CommandResult {
                 count: args.count,
                 seed: args.seed,
                 own: Vec::new(),
+                taken: TakenNames::NONE,
             })
         })
         .collect::<Result<_, String>>()?;
