@@ -66,6 +66,35 @@ test('the questions of a teacher are answered in two clicks at most', async ({
     await hook(`now-group-${concept}`).click();
     await expect(hook('groups-sum')).toBeVisible();
     expect(await clicks()).toBe(2);
+    // The groups on the board are on the sentence's concept, first of all, and have its students.
+    const title = together?.concept?.title ?? '';
+    await expect(hook('groups-first')).toContainText(title);
+    await expect(hook('group-0').locator('select').first()).toHaveValue(concept);
+    const onIt = page.locator('article', { has: page.locator(`select option:checked[value="${concept}"]`) });
+    const members = await onIt.locator('.name').allInnerTexts();
+    for (const { name } of students) expect(members).toContain(name);
+    await expect(hook('group-0'), 'no share beside a name').not.toContainText('%');
+    await hook('groups-shares').click();
+    await expect(hook('group-0').locator('.chance').first()).toHaveText(/%/);
+    await page.keyboard.press('n');
+    await expect(hook('group-0').locator('.chance')).toHaveCount(0);
+    await page.keyboard.press('n');
+    await hook('groups-shares').click();
+    await hook('groups-first-drop').click();
+    await expect(hook('groups-first')).toHaveCount(0);
+  });
+
+  await test.step('a warm-up for tomorrow', async () => {
+    const clicks = await openDesk(page);
+    await hook('day-plan-warm-up-1').click();
+    await hook('warm-up-all').click();
+    await expect(hook('projector').locator('section').first()).toBeVisible();
+    expect(await clicks()).toBe(2);
+    await hook('wall-answers').click();
+    const fits = () =>
+      hook('projector').evaluate((wall) => wall.scrollHeight <= wall.clientHeight);
+    await expect.poll(fits, 'all exercises and answers are on the wall').toBe(true);
+    await page.keyboard.press('Escape');
   });
 
   await test.step('did it help', async () => {

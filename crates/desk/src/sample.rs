@@ -1,9 +1,13 @@
 //! Exercises to discuss in class, with a misconception.
 
 use serde::{Deserialize, Serialize};
+use surefoot_catalogue::Language;
+use surefoot_exercises::answer::Entry;
 use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::messages::attribute;
+use surefoot_exercises::text::blocks_text;
 use surefoot_exercises::{Block, ItemView, Say};
-use surefoot_exercises::{Item, Level, generate, has_generator};
+use surefoot_exercises::{Item, Level, TakenNames, generate_without, has_generator};
 use ts_rs::TS;
 
 /// An exercise with its key, and a misconception to discuss.
@@ -35,8 +39,9 @@ const MOST_TRIES: u64 = 24;
 
 /// An exercise of a concept, with the first misconception of `wished` (commonest first) that leads to
 /// an answer, otherwise with any misconception of the exercise. A concept without a generator gives
-/// an own exercise; without one, `None`.
+/// an own exercise; without one, `None`. Its people have none of the names that are taken.
 pub(super) fn sample(
+    taken: TakenNames,
     own: &[OwnExercise],
     concept: &str,
     level: Level,
@@ -46,10 +51,11 @@ pub(super) fn sample(
     if !has_generator(concept) {
         return own_sample(own, seed);
     }
+    let generate = |seed| generate_without(concept, level, seed, taken);
     let mut first: Option<Item> = None;
     for code in wished {
         for at in 0..MOST_TRIES {
-            let item = generate(concept, level, seed.wrapping_add(at)).ok()?;
+            let item = generate(seed.wrapping_add(at)).ok()?;
             if item.misconceptions.iter().any(|m| m.code == code.as_str()) {
                 return Some(shown(&item, Some(code)));
             }
@@ -58,9 +64,7 @@ pub(super) fn sample(
     }
     match first {
         Some(item) => Some(shown(&item, None)),
-        None => generate(concept, level, seed)
-            .ok()
-            .map(|item| shown(&item, None)),
+        None => generate(seed).ok().map(|item| shown(&item, None)),
     }
 }
 
@@ -81,7 +85,8 @@ pub(super) fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
     let misconception = item
         .misconceptions
         .iter()
-        .find(|m| code.is_none_or(|code| m.code == code))
+        .filter(|m| code.is_none_or(|code| m.code == code))
+        .find(|m| !names(&worked.answer, &m.code))
         .map(|misconception| {
             let as_answered = Item {
                 answer: misconception.answer.clone(),
@@ -89,7 +94,12 @@ pub(super) fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
             };
             SampleMisconception {
                 code: misconception.code.clone().into_owned(),
-                answer: as_answered.worked().answer,
+                answer: match item.entry {
+                    Entry::TwoParts { .. } => {
+                        wrong_parts(as_answered.worked().answer, &worked.answer)
+                    }
+                    _ => as_answered.worked().answer,
+                },
                 say: misconception.say.clone(),
             }
         });
@@ -101,22 +111,58 @@ pub(super) fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
     }
 }
 
+/// Whether an answer is the name of a misconception, which then explains nothing beside it.
+fn names(answer: &[Block], code: &str) -> bool {
+    let locale = Language::first().into();
+    let name = attribute(locale, &format!("misconception-{code}"), "name");
+    let text = blocks_text(locale, answer);
+    (name.ok().zip(text.ok())).is_some_and(|(name, text)| text.lines().any(|line| line == name))
+}
+
+/// The parts of a wrong answer that differ from the right one; all where they do not match.
+fn wrong_parts(wrong: Vec<Block>, right: &[Block]) -> Vec<Block> {
+    if wrong.len() != right.len() {
+        return wrong;
+    }
+    let pairs = wrong.into_iter().zip(right);
+    pairs
+        .filter_map(|(wrong, right)| (wrong != *right).then_some(wrong))
+        .collect()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
-    use surefoot_exercises::concepts_with_exercises;
+    use surefoot_exercises::{concepts_with_exercises, generate};
+
+    const NOBODY: TakenNames = TakenNames::NONE;
 
     #[test]
     fn every_concept_gives_an_exercise_whose_misconception_differs_from_its_answer() {
-        let mut with_misconception = 0;
+        let (mut with_misconception, mut two_parts) = (0, 0);
         for concept in concepts_with_exercises() {
-            let found = sample(&[], concept, Level::Expected, 7, &[]).unwrap();
+            let found = sample(NOBODY, &[], concept, Level::Expected, 7, &[]).unwrap();
             assert!(!found.item.prompt.is_empty() && !found.answer.is_empty());
             if let Some(misconception) = &found.misconception {
                 assert_ne!(misconception.answer, found.answer, "{concept}");
                 with_misconception += 1;
             }
+            // Of two parts only what is wrong is shown, and no answer explains itself.
+            for seed in 0..30 {
+                let item = generate(concept, Level::Stretch, seed).unwrap();
+                let found = shown(&item, None);
+                let Some(wrong) = found.misconception else {
+                    continue;
+                };
+                assert!(!names(&found.answer, &wrong.code), "{concept} {seed}");
+                if matches!(item.entry, Entry::TwoParts { .. }) && found.answer.len() == 2 {
+                    two_parts += 1;
+                    assert_eq!(wrong.answer.len(), 1, "{concept} {seed}");
+                    assert!(found.answer.iter().any(|part| *part != wrong.answer[0]));
+                }
+            }
         }
+        assert!(two_parts > 100, "{two_parts}");
         assert!(with_misconception > 60, "{with_misconception}");
     }
 
@@ -126,6 +172,7 @@ mod tests {
         let item = generate(concept, Level::Expected, 3).unwrap();
         let code = item.misconceptions[0].code.clone().into_owned();
         let wished = sample(
+            NOBODY,
             &[],
             concept,
             Level::Expected,
@@ -135,6 +182,7 @@ mod tests {
         .unwrap();
         assert_eq!(wished.misconception.unwrap().code, code);
         let unknown = sample(
+            NOBODY,
             &[],
             concept,
             Level::Expected,
@@ -143,6 +191,6 @@ mod tests {
         )
         .unwrap();
         assert!(unknown.misconception.is_some());
-        assert!(sample(&[], "no-such-concept", Level::Expected, 3, &[]).is_none());
+        assert!(sample(NOBODY, &[], "no-such-concept", Level::Expected, 3, &[]).is_none());
     }
 }

@@ -9,6 +9,7 @@ use std::ops::RangeInclusive;
 /// Draws numbers, choices and names.
 pub struct Dice {
     rng: ChaCha8Rng,
+    taken: TakenNames,
 }
 
 /// Given names from many places, for invented people.
@@ -17,6 +18,61 @@ const NAMES: [&str; 24] = [
     "Lucía", "Mei", "Nadia", "Omar", "Priya", "Quinn", "Rosa", "Sami", "Tala", "Uma", "Viktor",
     "Yara", "Zoe",
 ];
+
+/// Further names, for where those are taken.
+const MORE_NAMES: [&str; 24] = [
+    "Adaeze", "Beto", "Cosima", "Dilan", "Emeka", "Freya", "Gita", "Hakon", "Imani", "Joaquin",
+    "Kiri", "Lev", "Malik", "Nilufar", "Oskar", "Paloma", "Ravi", "Sunniva", "Tomas", "Umut",
+    "Veda", "Wanjiru", "Xiang", "Yael",
+];
+
+/// Every name that an invented person can have, the usual ones first.
+pub fn invented_names() -> impl Iterator<Item = &'static str> {
+    NAMES.into_iter().chain(MORE_NAMES)
+}
+
+/// Names that invented people do not get, such as those of a class: one bit for each of
+/// [`invented_names`].
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct TakenNames(u64);
+
+impl TakenNames {
+    /// No name is taken.
+    pub const NONE: Self = Self(0);
+
+    /// The invented names that are a word of one of these names. Case and accents do not count.
+    #[must_use]
+    pub fn among<'n>(names: impl IntoIterator<Item = &'n str>) -> Self {
+        let plain = |word: &str| -> String {
+            let small = word.chars().flat_map(char::to_lowercase);
+            small.map(without_accent).collect()
+        };
+        let words: std::collections::BTreeSet<String> = names
+            .into_iter()
+            .flat_map(|name| name.split(|c: char| !c.is_alphabetic()))
+            .map(plain)
+            .collect();
+        let bits = invented_names().enumerate();
+        let taken = bits.filter(|(_, name)| words.contains(&plain(name)));
+        Self(taken.fold(0, |bits, (at, _)| bits | 1 << at))
+    }
+
+    fn has(self, at: u64) -> bool {
+        self.0 >> at & 1 == 1
+    }
+}
+
+fn without_accent(letter: char) -> char {
+    match letter {
+        'á' | 'à' | 'â' | 'ä' | 'ã' | 'å' => 'a',
+        'é' | 'è' | 'ê' | 'ë' => 'e',
+        'í' | 'ì' | 'î' | 'ï' => 'i',
+        'ó' | 'ò' | 'ô' | 'ö' | 'õ' => 'o',
+        'ú' | 'ù' | 'û' | 'ü' => 'u',
+        'ñ' => 'n',
+        other => other,
+    }
+}
 
 impl Dice {
     /// The dice of one item.
@@ -29,7 +85,14 @@ impl Dice {
         hash.update(seed.to_le_bytes());
         Self {
             rng: ChaCha8Rng::from_seed(hash.finalize().into()),
+            taken: TakenNames::NONE,
         }
+    }
+
+    /// The same dice, which pass over some names. All other draws stay as they are.
+    #[must_use]
+    pub fn without(self, taken: TakenNames) -> Self {
+        Self { taken, ..self }
     }
 
     /// A number from 0 to `n` − 1, all equally likely (rejection sampling); 0 if `n` is 0.
@@ -87,7 +150,8 @@ impl Dice {
 
     /// An invented given name.
     pub fn name(&mut self) -> &'static str {
-        self.pick(&NAMES)
+        let drawn = self.below(NAMES.len() as u64);
+        self.free_name(drawn, None)
     }
 
     /// An invented given name that is not one of these.
@@ -103,7 +167,19 @@ impl Dice {
     pub fn two_names(&mut self) -> (&'static str, &'static str) {
         let first = self.below(NAMES.len() as u64);
         let second = first + 1 + self.below(NAMES.len() as u64 - 1);
-        (nth(&NAMES, first), nth(&NAMES, second))
+        let one = self.free_name(first, None);
+        (one, self.free_name(second, Some(one)))
+    }
+
+    /// The name that was drawn. If it is taken: the further name of the same place, then the next ones.
+    fn free_name(&self, drawn: u64, other: Option<&'static str>) -> &'static str {
+        let count = NAMES.len() as u64;
+        let mut all = (0..count).flat_map(|n| {
+            let at = (drawn + n) % count;
+            [(at, nth(&NAMES, at)), (at + count, nth(&MORE_NAMES, at))]
+        });
+        let free = all.find(|(at, name)| !self.taken.has(*at) && Some(*name) != other);
+        free.map_or_else(|| nth(&NAMES, drawn), |(_, name)| name)
     }
 }
 
@@ -134,6 +210,35 @@ mod tests {
             draws,
             (0..6).map(|_| other.from(0..=99)).collect::<Vec<_>>()
         );
+    }
+
+    #[test]
+    fn a_taken_name_is_passed_over_and_nothing_else_changes() {
+        let taken = TakenNames::among(["Lucia Pérez", "ANNE-MEI", "Dana", "Amaranta", ""]);
+        let count = taken.0.count_ones();
+        assert_eq!(count, 3);
+        let everybody = TakenNames::among(invented_names());
+        let most = TakenNames::among(invented_names().take(46));
+        for seed in 0..200 {
+            let dice = || Dice::new("g3-facts-multiply", 1, 2, seed);
+            let drawn = |mut dice: Dice| (dice.name(), dice.two_names(), dice.from(0..=999));
+            let (usual, found) = (drawn(dice()), drawn(dice().without(taken)));
+            assert_eq!(usual.2, found.2);
+            for name in [found.0, found.1.0, found.1.1] {
+                assert!(!["Lucía", "Mei", "Dana"].contains(&name));
+            }
+            for (a, b) in [(usual.0, found.0), (usual.1.0, found.1.0)] {
+                assert!(a == b || ["Lucía", "Mei", "Dana"].contains(&a));
+            }
+            assert_eq!(drawn(dice().without(everybody)), usual);
+            let (one, two) = drawn(dice().without(most)).1;
+            assert!(
+                one != two
+                    && [one, two]
+                        .iter()
+                        .all(|name| ["Xiang", "Yael"].contains(name))
+            );
+        }
     }
 
     #[test]

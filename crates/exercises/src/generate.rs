@@ -3,7 +3,7 @@
 
 use super::answer::{Answer, Entry};
 use super::block::Block;
-use super::dice::Dice;
+use super::dice::{Dice, TakenNames};
 use super::make::{Draft, Generator, Make, asked_otherwise};
 use super::mark::{Key, letters_of};
 use super::model::{Item, Level, Misconception};
@@ -72,12 +72,26 @@ pub fn generator_version(concept: &str) -> Option<u32> {
 /// # Errors
 /// [`ItemError::NoGenerator`] for a concept without exercises.
 pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemError> {
+    generate_without(concept, level, seed, TakenNames::NONE)
+}
+
+/// The same exercise, whose people have other names than some that are taken.
+///
+/// # Errors
+/// As [`generate`].
+pub fn generate_without(
+    concept: &str,
+    level: Level,
+    seed: u64,
+    taken: TakenNames,
+) -> Result<Item, ItemError> {
     let generator = registry()
         .get(concept)
         .ok_or_else(|| ItemError::NoGenerator {
             concept: concept.chars().take(80).collect(),
         })?;
-    let mut dice = Dice::new(generator.concept, generator.version, level.into(), seed);
+    let dice = Dice::new(generator.concept, generator.version, level.into(), seed);
+    let mut dice = dice.without(taken);
     let mut make = Make {
         concept: generator.concept,
         level,

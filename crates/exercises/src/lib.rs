@@ -42,10 +42,12 @@ mod variety;
 
 pub use answer::{Answer, Choice, Entry, Response};
 pub use block::Block;
+pub use dice::{TakenNames, invented_names};
 pub use expr::Expr;
 pub use figure::{Drawing, Figure};
 pub use generate::{
-    ItemError, concepts_with_exercises, generate, generator_version, has_generator,
+    ItemError, concepts_with_exercises, generate, generate_without, generator_version,
+    has_generator,
 };
 pub use mark::{mark, response_for};
 pub use misconceptions::has_misconception;

@@ -56,6 +56,10 @@ report-has-it = Has it
 report-needs-more = Needs more
 report-misconceptions = Common misconceptions
 report-misconception-other = Another misconception
+report-answers = { $count ->
+    [one] { $count } answer
+   *[other] { $count } answers
+}
 report-exercises = Exercises
 report-no-reports = Nothing has been reported yet.
 report-caution = A rating is a student's own view. It is not a grade and not a diagnosis.
@@ -132,6 +136,7 @@ report-conference-practice = Practice { $shown } is { $alone } right alone, { $h
 report-conference-likely = Likely has it, { $shown }: of 100 students with reports like these, about { $count } can do it by themselves. It is an estimate and not a mark.
 report-conference-days = Days ago counts from the newest report to today.
 report-conference-needed = Needed most
+report-conference-no-need = Nothing stands out: no concept needs more work now.
 report-conference-best = Known best
 report-conference-believe = How well the ratings fit the results
 report-conference-agreed = What we agreed

@@ -27,19 +27,26 @@ now-weak = “{ $concept }” { $certainty ->
 now-weak-order = “{ $concept }” is among the weakest by the ratings.
 now-weak-heads = About { $about } of { $of } students have it; the likely range is { $low } to { $high }.
 now-weak-low = { $low } of { $rated } who rated it chose Not yet or With help.
-now-nothing-weak = No concept is weak in the class now.
+now-nothing-weak = { $certainty ->
+    [not_sure] No concept is clearly weak in the class now.
+   *[other] No concept is weak in the class now.
+}
 now-nothing-weak-why = { $count ->
     [one] At least 7 in 10 students have the one concept that was taught and rated.
    *[other] At least 7 in 10 students have each of the { $count } concepts that were taught and rated.
 }
-now-together = { $count } students could work on “{ $concept }” in a group.
+now-together = { $count } students could work on “{ $concept }” in { $groups ->
+    [one] a small group
+   *[other] small groups
+}.
 now-together-why = They seem to need it, and most of those who reported do not.
 now-together-why-order = Each of them last chose Not yet or With help.
 now-taught-again = “{ $concept }”: { $help ->
     [rose_more] those taught again rose more than the rest.
     [likely_rose_more] those taught again probably rose more than the rest.
     [no_sign] there is no sign that teaching it again helped much.
-   *[other] it cannot be told yet whether teaching it again helped.
+    [cannot_tell] it cannot be told yet whether teaching it again helped.
+   *[other] it cannot be told whether teaching it again helped.
 }
 now-taught-again-why = { $count ->
     [one] One student was taught it again on { $date }.
@@ -49,12 +56,12 @@ now-sure-but-wrong = { $count ->
     [one] One student says sure and gets it wrong: “{ $concept }”.
    *[other] { $count } students say sure and get it wrong: “{ $concept }”.
 }
-now-sure-but-wrong-why = Since the last rating, more was wrong than right.
+now-sure-but-wrong-why = Since the last rating, more was wrong or needed help than was right.
 now-unsure-but-right = { $count ->
     [one] One student can do it and does not trust it yet: “{ $concept }”.
    *[other] { $count } students can do it and do not trust it yet: “{ $concept }”.
 }
-now-unsure-but-right-why = Since the last rating, more was right than wrong.
+now-unsure-but-right-why = Since the last rating, more was right alone than was wrong or needed help.
 now-certain-counted = This is counted.
 now-certain-clear = This is clear.
 now-certain-likely = This is likely.

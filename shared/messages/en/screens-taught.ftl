@@ -51,5 +51,6 @@ groups-alone = on their own: { $concept }
 groups-show = Show to the class
 groups-shown-title = Who sits where
 groups-shown-round = Round { $slot }
+groups-shown-group = Group { $nth }
 groups-shown-others = All others: practise on your own.
 groups-shown-back = Back

@@ -56,6 +56,10 @@ report-has-it = Lo domina
 report-needs-more = Necesita más
 report-misconceptions = Errores frecuentes
 report-misconception-other = Otro error
+report-answers = { $count ->
+    [one] { $count } respuesta
+   *[other] { $count } respuestas
+}
 report-exercises = Ejercicios
 report-no-reports = Todavía no hay ningún informe.
 report-caution = Una valoración es la opinión del propio estudiante. No es una calificación ni un diagnóstico.
@@ -132,6 +136,7 @@ report-conference-practice = Práctica { $shown } es: { $alone } bien sin ayuda,
 report-conference-likely = Quizá lo domina, { $shown }: de 100 estudiantes con informes como estos, unos { $count } pueden hacerlo sin ayuda. Es una estimación, no una nota.
 report-conference-days = «Hace días» cuenta desde el último informe hasta hoy.
 report-conference-needed = Lo más necesario
+report-conference-no-need = Nada destaca: ningún concepto necesita más trabajo ahora.
 report-conference-best = Lo que mejor está
 report-conference-believe = Cuánto encajan las valoraciones con los resultados
 report-conference-agreed = En qué quedamos

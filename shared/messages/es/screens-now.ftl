@@ -27,19 +27,26 @@ now-weak = «{ $concept }» { $certainty ->
 now-weak-order = «{ $concept }» está entre los más flojos según las valoraciones.
 now-weak-heads = Lo dominan unos { $about } de { $of } estudiantes; lo probable es de { $low } a { $high }.
 now-weak-low = { $low } de { $rated } que lo valoraron eligieron Todavía no o Con ayuda.
-now-nothing-weak = Ningún concepto está flojo en la clase ahora.
+now-nothing-weak = { $certainty ->
+    [not_sure] Ningún concepto está claramente flojo en la clase ahora.
+   *[other] Ningún concepto está flojo en la clase ahora.
+}
 now-nothing-weak-why = { $count ->
     [one] Al menos 7 de cada 10 estudiantes dominan el único concepto enseñado y valorado.
    *[other] Al menos 7 de cada 10 estudiantes dominan cada uno de los { $count } conceptos enseñados y valorados.
 }
-now-together = { $count } estudiantes podrían trabajar «{ $concept }» en un grupo.
+now-together = { $count } estudiantes podrían trabajar «{ $concept }» en { $groups ->
+    [one] un grupo pequeño
+   *[other] grupos pequeños
+}.
 now-together-why = Parece que lo necesitan, y la mayor parte de quienes informaron no.
 now-together-why-order = Cada uno eligió por última vez Todavía no o Con ayuda.
 now-taught-again = «{ $concept }»: { $help ->
     [rose_more] quienes lo vieron de nuevo subieron más que el resto.
     [likely_rose_more] quienes lo vieron de nuevo quizá subieron más que el resto.
     [no_sign] no hay señal de que ayudara mucho enseñarlo de nuevo.
-   *[other] aún no se puede decir si ayudó enseñarlo de nuevo.
+    [cannot_tell] aún no se puede decir si ayudó enseñarlo de nuevo.
+   *[other] no se puede decir si ayudó enseñarlo de nuevo.
 }
 now-taught-again-why = { $count ->
     [one] Un estudiante lo vio de nuevo el { $date }.
@@ -49,12 +56,12 @@ now-sure-but-wrong = { $count ->
     [one] Un estudiante dice que lo sabe y le sale mal: «{ $concept }».
    *[other] { $count } estudiantes dicen que lo saben y les sale mal: «{ $concept }».
 }
-now-sure-but-wrong-why = Desde la última valoración hubo más respuestas incorrectas que correctas.
+now-sure-but-wrong-why = Desde la última valoración hubo más respuestas incorrectas o con ayuda que correctas.
 now-unsure-but-right = { $count ->
     [one] Un estudiante puede hacerlo y todavía no se fía: «{ $concept }».
    *[other] { $count } estudiantes pueden hacerlo y todavía no se fían: «{ $concept }».
 }
-now-unsure-but-right-why = Desde la última valoración hubo más respuestas correctas que incorrectas.
+now-unsure-but-right-why = Desde la última valoración hubo más respuestas correctas sin ayuda que incorrectas o con ayuda.
 now-certain-counted = Esto está contado.
 now-certain-clear = Esto está claro.
 now-certain-likely = Esto es probable.

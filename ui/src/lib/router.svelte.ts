@@ -11,6 +11,12 @@ export interface AssignmentOffer {
   seats: number[];
 }
 
+/** The groups that a suggestion begins with. */
+export interface GroupsOffer {
+  concept: string;
+  seats: number[];
+}
+
 /** A screen of the teacher's desk, with its parameters. */
 export type DeskRoute =
   | { at: 'now' }
@@ -19,7 +25,7 @@ export type DeskRoute =
   | { at: 'concept'; concept: string; pass?: number }
   | { at: 'student'; seat: number }
   | { at: 'talk'; day?: 'second'; warmUp?: boolean; on?: string }
-  | { at: 'groups'; suggest?: boolean }
+  | { at: 'groups'; suggest?: GroupsOffer }
   | { at: 'taught' }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }

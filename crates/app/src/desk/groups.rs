@@ -4,7 +4,7 @@ use super::{ClassId, DeskDoor};
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_desk::GroupEffort;
-use surefoot_desk::{GroupChosen, GroupPage, GroupWishes, GroupsDesk, GroupsView};
+use surefoot_desk::{GroupChosen, GroupPage, GroupWishes, GroupsDesk, GroupsFirst, GroupsView};
 use ts_rs::TS;
 
 /// The wishes for small groups.
@@ -14,6 +14,8 @@ pub struct GroupsAsked {
     pub class: String,
     /// Room, pairs and absences; the desk keeps them.
     pub wishes: GroupWishes,
+    /// The groups that come first, if any.
+    pub first: Option<GroupsFirst>,
     /// Whether to compute a proven bound, which takes about a second.
     pub prove: bool,
 }
@@ -87,8 +89,10 @@ impl DeskDoor {
             } else {
                 GroupEffort::Quick
             };
+            let first = asked.first.as_ref();
+            let wishes = &asked.wishes;
             let found =
-                surefoot_desk::plan_groups(desk, class, language, today, &asked.wishes, effort)?;
+                surefoot_desk::plan_groups(desk, class, language, today, wishes, first, effort)?;
             surefoot_desk::keep_group_wishes(desk, class, today, &asked.wishes)?;
             Ok(found)
         })

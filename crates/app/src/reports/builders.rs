@@ -25,7 +25,17 @@ fn sheet_wish(source: &ReportSource<'_>) -> Built<SheetWish> {
     let level = needed(values.level, "level")?;
     let count = needed(values.count, "count")?;
     let parts = (concepts.iter())
-        .map(|concept| part(&source.class.facts, concept, level, count, source.seed))
+        .map(|concept| {
+            let taken = source.class.taken_names();
+            part(
+                &source.class.facts,
+                concept,
+                level,
+                count,
+                source.seed,
+                taken,
+            )
+        })
         .collect::<Result<_, _>>()?;
     Ok(SheetWish {
         for_whom: None,
@@ -52,7 +62,10 @@ fn seat_sheet_wish(source: &ReportSource<'_>) -> Built<SheetWish> {
     let practice =
         surefoot_desk::seat_practice(source.desk, class, seat, source.today, CONCEPTS_OF_ONE)?;
     let parts = (practice.into_iter())
-        .map(|one| part(&class.facts, one.concept, one.level, count, source.seed))
+        .map(|one| {
+            let (seed, taken) = (source.seed, class.taken_names());
+            part(&class.facts, one.concept, one.level, count, seed, taken)
+        })
         .collect::<Result<_, _>>()?;
     let row = class.seats.iter().find(|row| row.number == seat);
     let name = row.and_then(|row| row.name.clone());

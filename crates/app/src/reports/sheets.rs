@@ -3,7 +3,7 @@
 use crate::context::random;
 use crate::error::CallError;
 use surefoot_catalogue::Catalogue;
-use surefoot_exercises::Level;
+use surefoot_exercises::{Level, TakenNames};
 use surefoot_record::Class;
 use surefoot_report::ReportError;
 use surefoot_report::sheet::SheetPart;
@@ -16,13 +16,14 @@ pub(crate) fn fresh_seed() -> Result<u64, CallError> {
     Ok(random::number()? % 1_000_000)
 }
 
-/// Exercises of a concept, own exercises among them.
+/// Exercises of a concept, own exercises among them. The people in them have no name that is taken.
 pub(crate) fn part(
     facts: &Class,
     concept: &str,
     level: Level,
     count: u32,
     seed: u64,
+    taken: TakenNames,
 ) -> Result<SheetPart, ReportError> {
     let no_concept = || ReportError::NoConcept {
         id: concept.chars().take(80).collect(),
@@ -42,5 +43,6 @@ pub(crate) fn part(
         count: count as usize,
         seed,
         own: facts.own_of(concept).to_vec(),
+        taken,
     })
 }

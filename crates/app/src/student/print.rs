@@ -8,6 +8,7 @@ use crate::reports::options::PrintPaper;
 use crate::reports::sheets::{CONCEPTS_OF_ONE, fresh_seed, part};
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Locale;
+use surefoot_exercises::TakenNames;
 use surefoot_report::path::path_pages;
 use surefoot_report::sheet::{SheetWish, practice_sheet};
 use surefoot_report::{Density, PrintOptions};
@@ -59,7 +60,8 @@ impl StudentDoor {
                 .into_iter()
                 .map(|entry| {
                     let (concept, level) = (&entry.concept, entry.level);
-                    part(&joined.facts, concept, level, EXERCISES_OF_EACH, seed)
+                    let (count, taken) = (EXERCISES_OF_EACH, TakenNames::NONE);
+                    part(&joined.facts, concept, level, count, seed, taken)
                 })
                 .collect::<Result<_, _>>()?;
             let wish = SheetWish {

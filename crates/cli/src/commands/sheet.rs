@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use std::path::PathBuf;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exercises::{Entry, Level, concepts_with_exercises, generate};
+use surefoot_exercises::{Entry, Level, TakenNames, concepts_with_exercises, generate};
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
 use surefoot_report::{Density, Paper, PrintOptions};
 
@@ -118,6 +118,7 @@ pub fn run(args: &Args) -> CommandResult {
             count,
             seed,
             own: Vec::new(),
+            taken: TakenNames::NONE,
         };
         if args.kinds {
             let kinds = one_of_each_kind(id, args.seed)?;

@@ -75,5 +75,8 @@ fn words(what: &LackingKind) -> String {
             "has class pack {version} of {newest}{}; give out the newest",
             if *other_days { ", with other days" } else { "" }
         ),
+        LackingKind::PackWithNobody { newest, devices } => {
+            format!("class pack {newest} is on none of {devices} devices yet; give it out")
+        }
     }
 }

@@ -6,6 +6,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Concept;
 use surefoot_catalogue::rotation::Rotation;
+use surefoot_exercises::TakenNames;
 use surefoot_record::{Class, CountedDates};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
@@ -29,6 +30,12 @@ impl OpenClass {
             concepts: concepts::with_built_in(&self.own_concepts)?,
             ..self.facts.clone()
         })
+    }
+
+    /// The names of invented people that a student has: no exercise shown or printed here names them.
+    #[must_use]
+    pub fn taken_names(&self) -> TakenNames {
+        TakenNames::among(self.seats.iter().filter_map(|seat| seat.name.as_deref()))
     }
 
     /// Fails if the class does not have the seat.

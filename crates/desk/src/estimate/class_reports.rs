@@ -33,15 +33,18 @@ pub(crate) struct CountedReports {
 }
 
 /// Which of these reports are taken: those whose dates are between two, both included.
-pub(crate) struct Taken {
+pub(crate) struct Taken<'t> {
     pub check_ins: (NaiveDate, NaiveDate),
     pub practice: (NaiveDate, NaiveDate),
     pub observations: (NaiveDate, NaiveDate),
     /// Whether what was recorded after a group is among the observations.
     pub group_records: bool,
+    /// The concept and the seats whose reports on it end earlier: the check-ins after a date, and
+    /// everything else from it on.
+    pub ends: Option<(&'t str, &'t BTreeMap<u32, NaiveDate>)>,
 }
 
-impl Taken {
+impl Taken<'_> {
     pub fn all() -> Self {
         let ever = (NaiveDate::MIN, NaiveDate::MAX);
         Self {
@@ -49,7 +52,15 @@ impl Taken {
             practice: ever,
             observations: ever,
             group_records: true,
+            ends: None,
         }
+    }
+
+    /// The last date of a seat's check-ins on a concept.
+    fn end(&self, seat: u32, concept: &str) -> NaiveDate {
+        let of = self.ends.filter(|(ending, _)| *ending == concept);
+        of.and_then(|(_, seats)| seats.get(&seat).copied())
+            .unwrap_or(NaiveDate::MAX)
     }
 }
 
@@ -90,7 +101,7 @@ impl CountedReports {
     }
 
     /// Those taken, as input of the estimate for passes up to `last_pass`.
-    pub fn evidence(&self, last_pass: usize, taken: &Taken) -> Result<Evidence, DeskError> {
+    pub fn evidence(&self, last_pass: usize, taken: &Taken<'_>) -> Result<Evidence, DeskError> {
         let concept_at: HashMap<&str, usize> = (self.concepts.iter().enumerate())
             .map(|(i, c)| (c.as_str(), i))
             .collect();
@@ -107,7 +118,9 @@ impl CountedReports {
             ) else {
                 continue;
             };
-            if !between(taken.check_ins, report.date) {
+            if !between(taken.check_ins, report.date)
+                || report.date > taken.end(report.seat, &report.concept)
+            {
                 continue;
             }
             let of_pass = self.passes.on(report.date);
@@ -123,7 +136,10 @@ impl CountedReports {
         // An observation has no sequence. As paper does, it follows all results up to its date.
         for seen in &self.observations {
             let after_a_group = seen.confidence.is_none();
-            if !between(taken.observations, seen.date) || (after_a_group && !taken.group_records) {
+            if !between(taken.observations, seen.date)
+                || (after_a_group && !taken.group_records)
+                || seen.date >= taken.end(seen.seat, &seen.concept)
+            {
                 continue;
             }
             if let (Some(&student), Some(&concept)) = (
@@ -157,7 +173,9 @@ impl CountedReports {
             ) else {
                 continue;
             };
-            if !between(taken.practice, report.date) {
+            if !between(taken.practice, report.date)
+                || report.date >= taken.end(report.seat, &report.concept)
+            {
                 continue;
             }
             evidence.practise(PracticeCount {

@@ -3,6 +3,7 @@
 use crate::class::NamedSeat;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 use surefoot_exchange::Flag;
 use surefoot_exchange::Refusal;
 use ts_rs::TS;
@@ -194,6 +195,26 @@ pub enum LackingKind {
         /// Whether year or rotation differ, so that it may show another day.
         other_days: bool,
     },
+    /// The newest class pack, on every device of the class.
+    PackWithNobody {
+        /// The newest version.
+        newest: u32,
+        /// Devices, all with an older one.
+        devices: usize,
+    },
+}
+
+impl WhoHasNot {
+    /// How much there is to look at: students, and lines that are about no student.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        let named = self.lacking.iter().filter_map(|one| one.seat);
+        let seats: BTreeSet<u32> = named
+            .chain(self.not_joined.iter().map(|one| one.seat))
+            .collect();
+        let of_nobody = self.lacking.iter().filter(|one| one.seat.is_none());
+        seats.len() + of_nobody.count()
+    }
 }
 
 /// What a transfer holds.

@@ -22,8 +22,9 @@ pub const MOST_LATE_SCHOOL_DAYS: usize = 40;
 const DAMAGED_DAYS: u64 = 30;
 
 /// Returns what is missing on `today`: quarantined devices, damaged files, seats whose newest
-/// hand-in is `school_days` school days old, devices with a class pack of other content, and seats
-/// without a hand-in so many school days after the first class pack. A seat that is on paper counts
+/// hand-in is `school_days` school days old, devices with a class pack of other content (in one line
+/// while no device has the newest), and seats without a hand-in so many school days after the first
+/// class pack. A seat that is on paper counts
 /// as reporting, and before the first class pack nobody is waited for.
 ///
 /// # Errors
@@ -52,6 +53,7 @@ pub fn who_has_not(
         until.saturating_sub(from)
     };
     let (mut not_joined, mut late, mut old) = (Vec::new(), Vec::new(), Vec::new());
+    let mut devices_used = 0_usize;
     let given_out = class.row.pack_version > 0;
     let packs = desk.packs_made(&class.row.id)?;
     for seat in class.seats.iter().filter(|_| given_out) {
@@ -78,6 +80,7 @@ pub fn who_has_not(
         for device in devices {
             // A device that fell silent while another one hands in is not used any more.
             let used = device.last_on == newest.last_on || days_since(device.last_on) < school_days;
+            devices_used += usize::from(used);
             if used && device.pack_version < packs.content_version {
                 old.push(line(LackingKind::OldPack {
                     version: device.pack_version,
@@ -89,7 +92,15 @@ pub fn who_has_not(
         }
     }
     lacking.extend(late);
-    lacking.extend(old);
+    if old.len() > 1 && old.len() == devices_used {
+        let what = LackingKind::PackWithNobody {
+            newest: class.row.pack_version,
+            devices: old.len(),
+        };
+        lacking.push(self::line(None, what));
+    } else {
+        lacking.extend(old);
+    }
     Ok(WhoHasNot {
         today,
         school_days,

@@ -14,8 +14,8 @@ use crate::taught_again::note_group;
 use chrono::{Datelike, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
-use surefoot_exercises::Level;
 use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::{Level, TakenNames};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{GroupRoomRow, ObservationRow, SmallGroupRow};
 
@@ -301,7 +301,8 @@ pub fn group_page(
         })
         .collect();
     let seed = u64::from(today.num_days_from_ce().unsigned_abs());
-    let exercises = exercises(class.facts.own_of(concept), concept, seed, &wished);
+    let own = class.facts.own_of(concept);
+    let exercises = exercises(class.taken_names(), own, concept, seed, &wished);
     Ok(GroupPage {
         concept: class.facts.name(concept, language),
         grade: known.grade,
@@ -317,6 +318,7 @@ pub fn group_page(
 
 /// Exercises from entry to stretch level, all different if the generator allows it.
 fn exercises(
+    taken: TakenNames,
     own: &[OwnExercise],
     concept: &str,
     seed: u64,
@@ -334,6 +336,7 @@ fn exercises(
     {
         let made = (0..TRIES_TO_DIFFER).filter_map(|at| {
             sample(
+                taken,
                 own,
                 concept,
                 level,

@@ -2,7 +2,8 @@
 
 use super::partners;
 use super::views::{
-    AloneWork, GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView,
+    AloneWork, GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsFirst,
+    GroupsView,
 };
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule, Thing};
@@ -28,6 +29,13 @@ const CONCEPTS_PLANNED: usize = 15;
 /// Value of each student with a place.
 const COVERAGE: u32 = 300;
 
+/// Further value of a student in a group that comes first: two of them are worth more than a usual
+/// group on another concept. Far above that, the solver's gap would hide the other groups.
+const FIRST_OF_ALL: u32 = 8_000;
+
+/// The least weight of a student in a group that comes first, as of one who just needs it.
+const LEAST_OF_FIRST: u32 = 500;
+
 /// Slots, groups at once, and students of a group at most.
 const MOST: [usize; 3] = [6, 12, 12];
 
@@ -51,26 +59,65 @@ pub fn suggest_groups(
     today: NaiveDate,
     wishes: &GroupWishes,
 ) -> Result<GroupsView, DeskError> {
-    plan(desk, class, language, today, wishes, GroupEffort::Quick)
+    let effort = GroupEffort::Quick;
+    plan(desk, class, language, today, wishes, None, effort)
 }
 
-/// [`suggest_groups`] with a choice of effort.
+/// [`suggest_groups`] with a choice of effort. With groups that come first, those students sit in groups
+/// on that concept, as many as there is room for, and the rest is planned around them. `best_at_most` is
+/// then the best among the plans that place as many of them so.
+///
+/// # Errors
+/// As [`suggest_groups`], and [`DeskError::NotFound`] for an unknown concept or seat.
 pub fn plan(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
     wishes: &GroupWishes,
+    first: Option<&GroupsFirst>,
     effort: GroupEffort,
 ) -> Result<GroupsView, DeskError> {
-    let planned = PlannedClass::of(desk, class, today, wishes, &BTreeSet::new())?;
+    let wanted: BTreeSet<&str> = first.iter().map(|first| first.concept.as_str()).collect();
+    let planned = PlannedClass::of(desk, class, today, wishes, &wanted)?;
     let limits = Limits {
         exact: (effort == GroupEffort::Proven).then(ExactLimits::default),
         ..Limits::default()
     };
-    let plan = plan_groups(&planned.problem, &limits)
+    let mut problem = planned.problem.clone();
+    let concept = first.and_then(|first| planned.place_of(&first.concept));
+    let students: Vec<usize> = (first.iter().flat_map(|first| &first.seats))
+        .map(|seat| {
+            planned
+                .reports
+                .student_at(*seat)
+                .ok_or(DeskError::NotFound(Thing::Seat))
+        })
+        .collect::<Result<_, _>>()?;
+    for student in &students {
+        let own = problem.weights.get_mut(*student);
+        if let Some(weight) = own.zip(concept).and_then(|(own, at)| own.get_mut(at)) {
+            *weight = (*weight).max(LEAST_OF_FIRST).saturating_add(FIRST_OF_ALL);
+        }
+    }
+    let mut plan = plan_groups(&problem, &limits)
         .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
-    let best = best_at_most(&plan);
+    let is_first = |group: &PlannedGroup| Some(group.concept) == concept;
+    // What they are worth only here, so that the plan is told as any other.
+    let further: u64 = (plan.groups.iter().filter(|group| is_first(group)))
+        .flat_map(|group| &group.members)
+        .map(|student| {
+            let of = |problem: &GroupProblem| {
+                let own = problem.weights.get(*student);
+                let weight = own.zip(concept).and_then(|(own, at)| own.get(at));
+                weight.copied().unwrap_or(0)
+            };
+            u64::from(of(&problem) - of(&planned.problem).min(of(&problem)))
+        })
+        .sum();
+    let best = best_at_most(&plan).saturating_sub(further);
+    plan.groups
+        .sort_by_key(|group| (group.slot, !is_first(group)));
     let partners = if wishes.with_partner {
         partners::choose(
             &planned.reports,
@@ -208,11 +255,20 @@ impl PlannedClass {
         })
     }
 
+    /// The planner's index of a concept.
+    fn place_of(&self, concept: &str) -> Option<usize> {
+        let mut ids = self.concepts.iter();
+        ids.position(|at| {
+            self.reports
+                .concepts
+                .get(*at)
+                .is_some_and(|id| id == concept)
+        })
+    }
+
     fn group(&self, group: &GroupChosen) -> Result<PlannedGroup, DeskError> {
         let concept = self
-            .concepts
-            .iter()
-            .position(|at| self.reports.concepts.get(*at) == Some(&group.concept))
+            .place_of(&group.concept)
             .ok_or(DeskError::NotFound(Thing::Concept))?;
         let seats: BTreeSet<u32> = group.seats.iter().copied().collect();
         let members = seats

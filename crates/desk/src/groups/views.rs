@@ -47,6 +47,16 @@ impl Default for GroupWishes {
     }
 }
 
+/// Students who sit in groups on a concept before anything else is planned, as a sentence of the first
+/// screen names them.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupsFirst {
+    /// The concept.
+    pub concept: String,
+    /// Their seats.
+    pub seats: Vec<u32>,
+}
+
 /// Small groups, suggested or edited by hand.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupsView {

@@ -43,7 +43,8 @@ pub struct ClassNow {
     pub days: Vec<DayPlan>,
     /// Seats whose newest report came from paper, without a device: copies to make.
     pub on_paper: usize,
-    /// How much is missing, with the usual number of days: the lines of who has not.
+    /// How much is missing, with the usual number of days: students in the list of who has not, and its
+    /// lines that are about no student.
     pub lacking: usize,
 }
 
@@ -91,9 +92,7 @@ pub fn class_now(
         on_paper: (reports.newest.keys())
             .filter(|seat| !with_device.contains(seat))
             .count(),
-        lacking: who_has_not(desk, class, USUAL_LATE_SCHOOL_DAYS, today)?
-            .lacking
-            .len(),
+        lacking: who_has_not(desk, class, USUAL_LATE_SCHOOL_DAYS, today)?.count(),
     })
 }
 

@@ -9,6 +9,7 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
+use surefoot_exercises::TakenNames;
 use surefoot_record::ConceptName;
 use surefoot_store::DeskStore;
 use ts_rs::TS;
@@ -69,7 +70,8 @@ pub fn projector_day(
     let concepts = (facts.rotation.concepts_on(&facts.year, date).iter())
         .map(|id| ProjectorConcept {
             concept: facts.name(id, language),
-            exercise: exercise(facts.own_of(id), id, date, &[]),
+            // Without keys nobody knows which names are taken.
+            exercise: exercise(TakenNames::NONE, facts.own_of(id), id, date, &[]),
         })
         .collect();
     Ok(ProjectorDay {
@@ -100,6 +102,12 @@ pub fn concept_to_show(
     let wished: Vec<String> = wished.into_iter().map(|(_, code)| code).collect();
     Ok(ProjectorConcept {
         concept: class.facts.name(concept, language),
-        exercise: exercise(class.facts.own_of(concept), concept, today, &wished),
+        exercise: exercise(
+            class.taken_names(),
+            class.facts.own_of(concept),
+            concept,
+            today,
+            &wished,
+        ),
     })
 }

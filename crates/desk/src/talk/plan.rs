@@ -14,8 +14,8 @@ use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::Confidence;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_exercises::Level;
 use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::{Level, TakenNames};
 use surefoot_insight::talk::{Settings, TodayConcept, Way, talk_plan, talk_plan_by_order};
 use surefoot_store::DeskStore;
 use ts_rs::TS;
@@ -182,7 +182,7 @@ pub(crate) fn talk_from(
             talked_lately: discussed,
             dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
             misconceptions: row.misconceptions.clone(),
-            exercise: exercise(facts.own_of(id), id, date, &wished),
+            exercise: exercise(class.taken_names(), facts.own_of(id), id, date, &wished),
         });
         if let Some((at, estimate)) = at
             .and_then(|at| Some((at, reports.estimate.concepts.get(at)?)))
@@ -293,13 +293,14 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
 
 /// An exercise to discuss: the same one all day, another one on the next date.
 pub(super) fn exercise(
+    taken: TakenNames,
     own: &[OwnExercise],
     concept: &str,
     date: NaiveDate,
     wished: &[String],
 ) -> Option<SampleExercise> {
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());
-    sample(own, concept, Level::Expected, seed * 31, wished)
+    sample(taken, own, concept, Level::Expected, seed * 31, wished)
 }
 
 /// Records that a concept was discussed on a date, or removes that record.

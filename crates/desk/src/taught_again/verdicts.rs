@@ -1,9 +1,10 @@
 //! Whether what was taught again helped.
 //!
-//! Everything reported up to the day of teaching foretells what comes after it. A check-in of that day
-//! comes before: the review opens the lesson. Practice of that day comes after. What the teacher
-//! recorded of the group itself is shown beside the verdict and is no part of it: nobody recorded
-//! the same of the others.
+//! Everything reported up to the day of teaching foretells the results that come after it. A check-in
+//! of that day comes before: the review opens the lesson. Practice of that day comes after; what is
+//! practised afterwards is shown beside the verdict and is no part of it. Neither is what the teacher
+//! recorded of the group itself: nobody recorded the same of the others. Of a student who was taught
+//! the concept once more, what comes after that belongs to the later entry.
 
 use super::views::{
     HelpNumbers, HelpSays, HelpView, TaughtAgainEntry, TaughtAgainLog, TaughtMember,
@@ -18,7 +19,7 @@ use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_insight::class_estimate::{ClassEstimate, class_estimate};
 use surefoot_insight::taught_again::{
-    HelpVerdict, NoEffect, TaughtAgain, passes_to_tell, taught_again as compare,
+    Effect, HelpVerdict, NoEffect, TaughtAgain, taught_again as compare,
 };
 use surefoot_store::DeskStore;
 use surefoot_store::desk::TaughtAgainRow;
@@ -181,19 +182,29 @@ impl<'c> Compared<'c> {
         days.checked_sub(1).and_then(|nth| after.nth(nth))
     }
 
-    /// When the concept was taught once more to some of the same students.
-    fn once_more(&self, row: &TaughtAgainRow) -> Option<NaiveDate> {
-        (self.rows.iter())
-            .filter(|other| other.concept == row.concept && other.date > row.date)
-            .filter(|other| other.seats.iter().any(|seat| row.seats.contains(seat)))
-            .map(|other| other.date)
-            .min()
+    /// The seats that were taught the concept once more, each with the first date of that.
+    fn once_more(&self, row: &TaughtAgainRow) -> BTreeMap<u32, NaiveDate> {
+        let mut found = BTreeMap::new();
+        let later = self.rows.iter();
+        for other in later.filter(|other| other.concept == row.concept && other.date > row.date) {
+            for seat in other.seats.iter().filter(|seat| row.seats.contains(seat)) {
+                let first = found.entry(*seat).or_insert(other.date);
+                *first = other.date.min(*first);
+            }
+        }
+        found
+    }
+
+    /// The date from which nobody is left who was not taught once more.
+    fn last_day(&self, row: &TaughtAgainRow) -> Option<NaiveDate> {
+        let once_more = self.once_more(row);
+        let everybody = row.seats.iter().all(|seat| once_more.contains_key(seat));
+        once_more.into_values().max().filter(|_| everybody)
     }
 
     /// The passes after which the last verdict was made, and its last day; none before the first.
     fn passes_over(&self, row: &TaughtAgainRow) -> Option<(usize, NaiveDate)> {
-        let once_more = self.once_more(row);
-        let last = once_more.map_or(self.today, |date| date.min(self.today));
+        let last = (self.last_day(row)).map_or(self.today, |date| date.min(self.today));
         // A pass is over when its last day is, whose check-ins may still come in.
         (1..=MOST_PASSES).rev().find_map(|passes| {
             let end = self.end_of_pass(row.date, passes)?;
@@ -210,58 +221,65 @@ impl<'c> Compared<'c> {
     }
 
     fn help(&mut self, row: &TaughtAgainRow) -> Result<HelpView, DeskError> {
-        let once_more = self.once_more(row);
-        let Some((passes, until)) = self.passes_over(row) else {
-            return Ok(HelpView {
-                says: if once_more.is_some() {
-                    HelpSays::TaughtOnceMore
-                } else {
-                    HelpSays::TooSoon
-                },
-                next_on: (once_more.is_none())
-                    .then(|| self.verdict_day(row.date, 1))
-                    .flatten(),
-                until: None,
-                passes: 0,
-                numbers: None,
-            });
-        };
+        let is_last = self.last_day(row).is_some();
+        let over = self.passes_over(row);
+        let passes = over.map_or(0, |(passes, _)| passes);
         let mut view = HelpView {
-            says: HelpSays::NoAnswers,
-            next_on: (once_more.is_none() && passes < MOST_PASSES)
+            says: if is_last {
+                HelpSays::TaughtOnceMore
+            } else {
+                HelpSays::TooSoon
+            },
+            next_on: (!is_last && passes < MOST_PASSES)
                 .then(|| self.verdict_day(row.date, passes + 1))
                 .flatten(),
-            until: Some(until),
+            until: over.map(|(_, until)| until),
             passes,
+            once_more: self.once_more(row).len(),
             numbers: None,
         };
-        match self.effect(row, until)? {
+        let Some((_, until)) = over else {
+            return Ok(view);
+        };
+        view.says = match self.effect(row, until)? {
             Ok(effect) => {
-                view.says = match effect.verdict {
+                view.numbers = Some(self.numbers(row, until, &effect));
+                match effect.verdict {
                     HelpVerdict::RoseMore => HelpSays::RoseMore,
                     HelpVerdict::LikelyRoseMore => HelpSays::LikelyRoseMore,
                     HelpVerdict::CannotTell => HelpSays::CannotTell,
                     HelpVerdict::NoSign => HelpSays::NoSign,
-                };
-                if effect.verdict == HelpVerdict::CannotTell && once_more.is_none() {
-                    view.next_on = passes_to_tell(&effect, passes, MOST_PASSES)
-                        .filter(|enough| *enough > passes)
-                        .and_then(|enough| self.verdict_day(row.date, enough));
                 }
-                view.numbers = Some(HelpNumbers {
-                    answers: effect.answers,
-                    right: effect.right,
-                    foretold: effect.foretold,
-                    expected: effect.expected,
-                    more_low: effect.expected_low - effect.expected,
-                    more_high: effect.expected_high - effect.expected,
-                    concepts: effect.concepts,
-                });
             }
-            Err(NoEffect::NoAnswers) => {}
-            Err(NoEffect::FewOthers) => view.says = HelpSays::FewOthers,
-        }
+            Err(NoEffect::NoAnswers) => HelpSays::NoAnswers,
+            Err(NoEffect::FewOthers) => HelpSays::FewOthers,
+        };
         Ok(view)
+    }
+
+    /// The numbers in whole results. The range is rounded outwards, so that it holds what is shown
+    /// as more than expected, and ends where no more can be right or wrong.
+    fn numbers(&self, row: &TaughtAgainRow, until: NaiveDate, effect: &Effect) -> HelpNumbers {
+        let most = i64::from(effect.answers);
+        let whole = |value: f64| within(value.round(), 0, most);
+        let expected = whole(effect.expected);
+        let practised = (self.reports.practice.iter())
+            .filter(|line| line.concept == row.concept && row.seats.contains(&line.seat))
+            .filter(|line| row.date <= line.date && line.date <= until)
+            .map(|line| {
+                let answers = line.alone.saturating_add(line.with_help);
+                answers.saturating_add(line.wrong)
+            });
+        HelpNumbers {
+            answers: effect.answers,
+            right: effect.right,
+            foretold: whole(effect.foretold),
+            expected,
+            more_low: within(effect.more_low.floor(), -expected, most - expected),
+            more_high: within(effect.more_high.ceil(), -expected, most - expected),
+            practised: practised.fold(0, u32::saturating_add),
+            concepts: effect.concepts,
+        }
     }
 
     /// The school day after a number of passes.
@@ -280,7 +298,7 @@ impl<'c> Compared<'c> {
         &mut self,
         row: &TaughtAgainRow,
         until: NaiveDate,
-    ) -> Result<Result<surefoot_insight::taught_again::Effect, NoEffect>, DeskError> {
+    ) -> Result<Result<Effect, NoEffect>, DeskError> {
         let facts = &self.class.facts;
         let reports = self.reports;
         let index = |seat: &u32| reports.seats.iter().position(|of| of == seat);
@@ -299,6 +317,7 @@ impl<'c> Compared<'c> {
                     practice: to(day_before),
                     observations: to(day_before),
                     group_records: true,
+                    ends: None,
                 },
             )?;
             place.insert(class_estimate(&evidence, pass));
@@ -307,6 +326,7 @@ impl<'c> Compared<'c> {
             return Ok(Err(NoEffect::NoAnswers));
         };
         let day_after = row.date.succ_opt().unwrap_or(row.date);
+        let once_more = self.once_more(row);
         let since = reports.evidence(
             reports.passes.on(until),
             &Taken {
@@ -314,6 +334,7 @@ impl<'c> Compared<'c> {
                 practice: (row.date, until),
                 observations: (day_after, until),
                 group_records: false,
+                ends: Some((row.concept.as_str(), &once_more)),
             },
         )?;
         let students: Vec<usize> = row.seats.iter().filter_map(index).collect();
@@ -350,4 +371,13 @@ impl<'c> Compared<'c> {
             },
         ))
     }
+}
+
+/// A whole number between two.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a number of results; a cast saturates"
+)]
+fn within(value: f64, least: i64, most: i64) -> i64 {
+    (value as i64).clamp(least, most)
 }

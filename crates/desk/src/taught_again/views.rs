@@ -93,13 +93,14 @@ pub struct TaughtMember {
 pub struct HelpView {
     /// What is said.
     pub says: HelpSays,
-    /// The day on which the first or the next verdict is due, or the first that can tell; none if
-    /// no later verdict follows.
+    /// The day on which the first or the next verdict is due; none if no later verdict follows.
     pub next_on: Option<NaiveDate>,
     /// The last day whose reports were looked at.
     pub until: Option<NaiveDate>,
     /// Passes since then that were looked at, 0 to 3.
     pub passes: usize,
+    /// Students of these who were taught the concept once more. What came after that is left out.
+    pub once_more: usize,
     /// The numbers behind it; none if nothing was compared.
     pub numbers: Option<HelpNumbers>,
 }
@@ -118,29 +119,36 @@ pub enum HelpSays {
     NoSign,
     /// The first pass since then is not over.
     TooSoon,
-    /// Those taught have no answer since then.
+    /// Those taught have no result since then.
     NoAnswers,
-    /// Too few other concepts have answers in the same time.
+    /// Too few other concepts have results in the same time.
     FewOthers,
-    /// The concept was taught once more before a pass was over; the later entry has the verdict.
+    /// All were taught once more before a pass was over; the later entries have the verdict.
     TaughtOnceMore,
 }
 
-/// The answers behind a verdict: results and practice since the teaching.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
+/// The results behind a verdict: what those taught marked in the review since then, and what the
+/// teacher observed on later days.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct HelpNumbers {
-    /// Answers of those taught.
+    /// Results of those taught.
     pub answers: u32,
     /// Right ones among them.
     pub right: u32,
     /// How many would be right by what was known on the day of teaching.
-    pub foretold: f64,
+    #[ts(type = "number")]
+    pub foretold: i64,
     /// How many would be right if those taught had also moved as the others did.
-    pub expected: f64,
-    /// How many more are right because of the teaching: low end of the likely range (80%).
-    pub more_low: f64,
-    /// High end of it.
-    pub more_high: f64,
+    #[ts(type = "number")]
+    pub expected: i64,
+    /// How many more than expected are right apart from chance: low end of the likely range (80%).
+    #[ts(type = "number")]
+    pub more_low: i64,
+    /// High end of it. What is right beyond the expected lies between both.
+    #[ts(type = "number")]
+    pub more_high: i64,
+    /// Exercises on the concept that those taught practised since then. They are not counted.
+    pub practised: u32,
     /// Concepts that were not taught again, compared with.
     pub concepts: usize,
 }

@@ -395,6 +395,32 @@ fn a_seat_comes_back_without_what_was_removed_meanwhile() {
 }
 
 #[test]
+fn a_seat_does_not_come_back_into_a_group_on_another_concept() {
+    let desk = Desk::with_seats(4);
+    let today = date("2026-11-02");
+    let on = |concept: usize, seats: &[u32]| GroupChosen {
+        slot: 0,
+        concept: desk.concept(concept),
+        seats: seats.to_vec(),
+        partners: Vec::new(),
+    };
+    let keep = |groups: &[GroupChosen]| {
+        keep_groups(&desk.store, &desk.open(), today, groups).unwrap();
+    };
+    let members = || -> Vec<(String, Vec<u32>)> {
+        let groups = desk.store.small_groups(&desk.class, today).unwrap();
+        groups.into_iter().map(|g| (g.concept, g.seats)).collect()
+    };
+    for (anew, back) in [(0, vec![2, 3]), (1, vec![2])] {
+        keep(&[on(0, &[2, 3])]);
+        let seat = remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
+        keep(&[on(anew, &[2])]);
+        restore(&desk.store, &seat).unwrap();
+        assert_eq!(members(), [(desk.concept(anew), back)]);
+    }
+}
+
+#[test]
 fn a_seat_whose_number_was_given_away_does_not_come_back() {
     let desk = Desk::with_seats(3);
     desk.rate(3, "2026-10-26", &desk.concept(0), 1);

@@ -59,7 +59,16 @@ fn a_call_estimates_the_class_once() {
         (
             "plan",
             fits::during(|| {
-                plan_groups(store, &class, language, today, &wishes, GroupEffort::Quick).unwrap()
+                plan_groups(
+                    store,
+                    &class,
+                    language,
+                    today,
+                    &wishes,
+                    None,
+                    GroupEffort::Quick,
+                )
+                .unwrap()
             }),
         ),
         (

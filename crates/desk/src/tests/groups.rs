@@ -5,7 +5,7 @@ use crate::{
     DeskError, GroupEffort, board, concept_reports, group_page, groups_desk, keep_group_wishes,
     keep_groups, plan_groups, record_group, remove_seat, score_groups, set_taught_from,
 };
-use crate::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
+use crate::{GroupChosen, GroupFaultKind, GroupWishes, GroupsFirst, GroupsView};
 use surefoot_catalogue::Language;
 use surefoot_record::Thing;
 
@@ -46,6 +46,7 @@ fn suggest(desk: &Desk, wishes: &GroupWishes) -> GroupsView {
         Language::first(),
         date(TODAY),
         wishes,
+        None,
         effort,
     )
     .unwrap()
@@ -101,6 +102,59 @@ fn a_suggestion_breaks_no_rule_and_says_how_good_it_is() {
     // Scored without a change, it has the same value.
     let again = weigh(&desk, &wishes, &chosen(&view), view.best_at_most);
     assert_eq!((again.value, again.faults.len()), (view.value, 0));
+}
+
+/// The concept of a sentence is on the board, whatever else would be worth more.
+#[test]
+fn groups_that_come_first_have_their_concept_and_students() {
+    let (desk, concepts) = desk();
+    let few = GroupWishes {
+        slots: 1,
+        groups_at_once: 1,
+        ..wishes()
+    };
+    for (concept, seats) in [(&concepts[1], vec![1, 3, 4]), (&concepts[2], vec![2, 5])] {
+        for wishes in [&few, &wishes()] {
+            let view = plan_groups(
+                &desk.store,
+                &desk.open(),
+                Language::first(),
+                date(TODAY),
+                wishes,
+                Some(&GroupsFirst {
+                    concept: concept.clone(),
+                    seats: seats.clone(),
+                }),
+                GroupEffort::Proven,
+            )
+            .unwrap();
+            let on_it = view.groups.iter().filter(|g| g.concept.id == *concept);
+            let there: Vec<u32> = on_it.flat_map(|g| &g.members).map(|m| m.seat).collect();
+            assert!(seats.iter().all(|seat| there.contains(seat)), "{view:?}");
+            assert!(view.faults.is_empty());
+            assert_eq!(view.groups[0].slot, 0);
+            // Told as any other plan: it is scored alike.
+            let again = weigh(&desk, wishes, &chosen(&view), view.best_at_most);
+            assert_eq!(
+                (again.value, again.best_at_most),
+                (view.value, view.best_at_most)
+            );
+        }
+    }
+    let unknown = GroupsFirst {
+        concept: concepts[0].clone(),
+        seats: vec![77],
+    };
+    let found = plan_groups(
+        &desk.store,
+        &desk.open(),
+        Language::first(),
+        date(TODAY),
+        &wishes(),
+        Some(&unknown),
+        GroupEffort::Quick,
+    );
+    assert!(matches!(found, Err(DeskError::NotFound(Thing::Seat))));
 }
 
 /// Who needs a concept is a question of the level. Without one, the weaker half of the pairs of
@@ -231,6 +285,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
                 Language::first(),
                 date(TODAY),
                 &bad,
+                None,
                 GroupEffort::Quick
             ),
             Err(DeskError::Invalid { .. })

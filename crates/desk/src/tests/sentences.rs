@@ -319,7 +319,7 @@ fn agrees(desk: &Desk, screens: &Screens, today: NaiveDate, found: &ClassNow) {
         }
     );
     let missing = who_has_not(&desk.store, class, USUAL_LATE_SCHOOL_DAYS, today).unwrap();
-    assert_eq!(found.lacking, missing.lacking.len());
+    assert_eq!(found.lacking, missing.count());
     assert!(found.sentences.len() <= MOST_SENTENCES);
     let order: Vec<usize> = (found.sentences.iter())
         .map(|sentence| place(&sentence.says).0)

@@ -3,14 +3,14 @@
 
 use super::{Desk, date};
 use crate::{
-    DeskError, Thing, WarmUp, WarmUpChoice, choose_warm_up, import_exercises, set_taught_from,
-    warm_up, warm_up_paper,
+    DeskError, Thing, WarmUp, WarmUpChoice, choose_warm_up, concept_to_show, group_page,
+    import_exercises, name_seat, set_taught_from, talk, warm_up, warm_up_paper,
 };
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_exercises::Level;
 use surefoot_exercises::bank::BankFile;
+use surefoot_exercises::{Level, invented_names};
 use surefoot_store::{DeskStore, Durability};
 
 /// Day 1 of the rotation, in pass 3.
@@ -244,4 +244,45 @@ fn what_does_not_fit_the_day_is_refused_and_changes_nothing() {
     );
     let over = warm_up(&desk.store, &class, language, date("2027-07-01"), None).unwrap();
     assert!(over.date.is_none() && over.days.is_empty() && over.concepts.is_empty());
+}
+
+/// The names in what the desk shows and prints of ten days: every text that is a name.
+fn people(desk: &Desk) -> BTreeSet<&'static str> {
+    let (class, language) = (desk.open(), Language::first());
+    let mut texts = String::new();
+    let days: Vec<_> = class.facts.year.school_days().take(20).collect();
+    for today in days {
+        let shown = warm_up(&desk.store, &class, language, today, None).unwrap();
+        texts += &serde_json::to_string(&shown).unwrap();
+        texts += &on_paper(desk, &today.to_string())
+            .into_iter()
+            .map(|(_, words)| words)
+            .collect::<String>();
+        let day = talk(&desk.store, &class, language, today, 4).unwrap();
+        texts += &serde_json::to_string(&day.concepts).unwrap();
+        for one in day.concepts {
+            let id = &one.concept.id;
+            let found = concept_to_show(&desk.store, &class, id, language, today).unwrap();
+            texts += &serde_json::to_string(&found).unwrap();
+            let page = group_page(&desk.store, &class, language, today, id, &[1]).unwrap();
+            texts += &serde_json::to_string(&page.exercises).unwrap();
+        }
+    }
+    invented_names()
+        .filter(|name| texts.contains(&format!("\"{name}\"")))
+        .collect()
+}
+
+#[test]
+fn no_exercise_names_a_student_of_the_class() {
+    let desk = Desk::with_seats(24);
+    let usual: BTreeSet<&str> = invented_names().take(24).collect();
+    let before = people(&desk);
+    assert!(before.len() > 15 && before.is_subset(&usual), "{before:?}");
+    for (seat, name) in (1..).zip(&usual) {
+        let whole = format!("{} of Otter Ford", name.to_uppercase());
+        name_seat(&desk.store, &desk.class, seat, Some(&whole)).unwrap();
+    }
+    let after = people(&desk);
+    assert!(after.len() > 10 && after.is_disjoint(&usual), "{after:?}");
 }

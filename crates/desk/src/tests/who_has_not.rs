@@ -86,6 +86,7 @@ impl Class {
             LackingKind::DamagedOfNobody { .. } => "of nobody",
             LackingKind::Late { .. } => "late",
             LackingKind::OldPack { .. } => "old pack",
+            LackingKind::PackWithNobody { .. } => "pack with nobody",
         };
         let list = self.list(5, on).lacking;
         list.iter().map(|one| (one.seat, kind(&one.what))).collect()

@@ -55,6 +55,7 @@ pub(super) fn chosen<'c>(
         .map(|row| (row.concept.clone(), row))
         .collect();
     let concepts = facts.rotation.concepts_on(&facts.year, date);
+    let taken = class.taken_names();
     concepts
         .iter()
         .map(|concept| {
@@ -70,6 +71,7 @@ pub(super) fn chosen<'c>(
                 own: facts.own_of(concept),
                 level: choice.level.unwrap_or(level_of(phase)),
                 pass: at.pass,
+                taken,
             };
             Ok(Chosen {
                 concept,

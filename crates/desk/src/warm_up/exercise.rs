@@ -4,7 +4,7 @@ use super::views::WarmUpChoice;
 use sha2::{Digest, Sha256};
 use surefoot_catalogue::rotation::Phase;
 use surefoot_exercises::bank::OwnExercise;
-use surefoot_exercises::{Item, Level, generate, has_generator};
+use surefoot_exercises::{Item, Level, TakenNames, generate_without, has_generator};
 
 /// The level of a phase. Our choice; no source. The teacher can choose another level.
 pub(super) fn level_of(phase: Phase) -> Level {
@@ -29,6 +29,8 @@ pub(super) struct Wanted<'a> {
     pub own: &'a [OwnExercise],
     pub level: Level,
     pub pass: usize,
+    /// The names of the class.
+    pub taken: TakenNames,
 }
 
 impl Wanted<'_> {
@@ -73,7 +75,7 @@ impl Wanted<'_> {
     /// The exercise of the nth seed of the pass.
     fn made(&self, nth: u64) -> Option<Item> {
         let seed = (self.first_seed() + nth) % SEEDS;
-        generate(self.concept, self.level, seed).ok()
+        generate_without(self.concept, self.level, seed, self.taken).ok()
     }
 
     /// The first seed of the pass. The class's id comes from its keys, so every computer of the class

@@ -1,6 +1,6 @@
 //! The verdict on a concept that was taught again.
 
-use super::super::stats::{count, logistic, student_quantile};
+use super::super::stats::student_quantile;
 use super::change::Change;
 use super::regression::Comparison;
 
@@ -19,18 +19,19 @@ pub struct Effect {
     pub high: f64,
     /// The verdict on it.
     pub verdict: HelpVerdict,
-    /// Answers of those taught since then: results and practice.
+    /// Results of those taught since then.
     pub answers: u32,
     /// Right ones among them.
     pub right: u32,
     /// How many would be right by the estimate of the day of teaching.
     pub foretold: f64,
-    /// How many would be right if those taught had moved as the others did.
+    /// How many would be right if those taught had moved as the others did. What is right beyond
+    /// that is the effect, times the variance of the results by chance.
     pub expected: f64,
-    /// The same at the low and the high end of the likely range of the effect.
-    pub expected_low: f64,
-    /// See `expected_low`.
-    pub expected_high: f64,
+    /// Low end of the likely range of what is right beyond the expected, in results.
+    pub more_low: f64,
+    /// High end of it.
+    pub more_high: f64,
     /// How much the others rose in the same time, on the logit of success.
     pub others_logit: f64,
     /// Concepts compared with.
@@ -77,11 +78,6 @@ pub(super) fn effect(own: &Change, comparison: &Comparison) -> Effect {
     } else {
         HelpVerdict::CannotTell
     };
-    let right = |shift: f64| -> f64 {
-        let each = own.forecasts.iter();
-        each.map(|(start, answers)| f64::from(*answers) * logistic(start + shift))
-            .sum()
-    };
     Effect {
         logit,
         sd,
@@ -91,21 +87,11 @@ pub(super) fn effect(own: &Change, comparison: &Comparison) -> Effect {
         verdict,
         answers: own.answers,
         right: own.right,
-        foretold: right(0.0),
-        expected: right(comparison.expected),
-        expected_low: right(comparison.expected + low),
-        expected_high: right(comparison.expected + high),
+        foretold: own.foretold,
+        expected: own.foretold + comparison.expected * own.information,
+        more_low: low * own.information,
+        more_high: high * own.information,
         others_logit: comparison.expected,
         concepts: comparison.concepts,
     }
-}
-
-/// How many passes after the teaching can tell in any case, if answers go on as they did in the
-/// `done` passes until now: then no range holds both no effect and a clear one. `None` if more than
-/// `most` would be needed.
-#[must_use]
-pub fn passes_to_tell(effect: &Effect, done: usize, most: usize) -> Option<usize> {
-    let reach = (effect.high - effect.low) / 2.0;
-    (done.max(1)..=most)
-        .find(|passes| reach * (count(done.max(1)) / count(*passes)).sqrt() <= CLEAR_EFFECT / 2.0)
 }

@@ -1,7 +1,7 @@
 //! Whether teaching a concept again helped: difference in differences with a modelled start.
 //!
-//! The class estimate of the day of teaching gives a forecast of each later answer, on concepts
-//! that were taught again and on others. [`change`] sums how far the answers on a concept lie from
+//! The class estimate of the day of teaching gives a forecast of each later result, on concepts
+//! that were taught again and on others. [`change`] sums how far the results on a concept lie from
 //! the forecast. [`regression`] says what change to expect of the concept from that of the others.
 //! [`judge`] turns the difference and its range into one of four verdicts. In plain words, with
 //! every formula, constant and source: `docs/insight.md`, "Taught again".
@@ -12,7 +12,7 @@ mod regression;
 
 use super::class_estimate::ClassEstimate;
 use super::evidence::Evidence;
-pub use judge::{Effect, HelpVerdict, passes_to_tell};
+pub use judge::{Effect, HelpVerdict};
 use regression::Comparison;
 use std::collections::BTreeSet;
 
@@ -33,9 +33,9 @@ pub struct TaughtAgain<'t> {
 /// Why nothing can be said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum NoEffect {
-    /// Those taught have no answer since then.
+    /// Those taught have no result since then.
     NoAnswers,
-    /// Too few other concepts have answers in the same time.
+    /// Too few other concepts have results in the same time.
     FewOthers,
 }
 

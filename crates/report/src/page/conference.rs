@@ -4,12 +4,16 @@ use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, p
 use crate::words::Words;
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
+use surefoot_catalogue::rating::Confidence;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_desk::{PracticeSums, StudentConcept, StudentPage};
 
 /// Concepts in each of the two lists at most.
-const MOST_NEEDED: usize = 10;
+const MOST_NEEDED: usize = 5;
 const MOST_BEST: usize = 4;
+/// The probability of having a concept from which it is not needed, as on the board. Our choice; no
+/// source.
+const ENOUGH: f64 = 0.7;
 
 /// The page of one student.
 pub fn conference_page(
@@ -46,9 +50,15 @@ pub fn conference_page(
         let texts = how_to_read(&draft.w, &taught)?;
         draft.put(ReportPart::Lines { texts });
         // Those needed most come first; no concept is in both lists.
-        let (needed, rest) = taught.split_at(MOST_NEEDED.min(taught.len()));
-        let best: Vec<&StudentConcept> = rest.iter().rev().take(MOST_BEST).copied().collect();
-        table(&mut draft, "report-conference-needed", needed)?;
+        let (needed, rest): (Vec<_>, Vec<_>) = taught.into_iter().partition(|c| is_needed(c));
+        let best: Vec<&StudentConcept> = rest.into_iter().rev().take(MOST_BEST).collect();
+        let needed = needed.get(..MOST_NEEDED).unwrap_or(&needed);
+        if needed.is_empty() {
+            draft.heading("report-conference-needed")?;
+            draft.words("report-conference-no-need", &[])?;
+        } else {
+            table(&mut draft, "report-conference-needed", needed)?;
+        }
         if !best.is_empty() {
             table(&mut draft, "report-conference-best", &best)?;
         }
@@ -65,6 +75,15 @@ pub fn conference_page(
     draft.write("report-conference-agreed", 3)?;
     draft.caution("report-caution")?;
     Ok(draft.page)
+}
+
+/// Whether the student needs work on a concept: likely, or while no level is known, by the student's
+/// own rating.
+fn is_needed(concept: &StudentConcept) -> bool {
+    match concept.has_it {
+        Some(has_it) => has_it < ENOUGH,
+        None => concept.rating.is_some_and(Confidence::needs_help),
+    }
 }
 
 /// What the numbers mean, with the first ones of the page as examples.

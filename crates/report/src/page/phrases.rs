@@ -88,10 +88,13 @@ pub(crate) fn misconception(w: &Words, code: &str) -> Drafted<String> {
     )
 }
 
-/// Misconceptions with their counts.
+/// Misconceptions with the number of answers that they led to.
 pub(crate) fn misconceptions(w: &Words, all: &[MisconceptionCount]) -> Drafted<Vec<String>> {
     all.iter()
-        .map(|one| Ok(format!("{} ({})", misconception(w, &one.code)?, one.count)))
+        .map(|one| {
+            let answers = w.say("report-answers", &[("count", one.count.into())])?;
+            Ok(format!("{} ({answers})", misconception(w, &one.code)?))
+        })
         .collect()
 }
 

@@ -53,6 +53,7 @@ mod tests {
             count: 3,
             seed: 7,
             own: Vec::new(),
+            taken: surefoot_exercises::TakenNames::NONE,
         };
         let mut wish = SheetWish {
             parts: vec![part("g4-angle-degrees"), part("g3-multiply-divide-stories")],

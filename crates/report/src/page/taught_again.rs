@@ -112,14 +112,16 @@ fn note(entry: &TaughtAgainEntry, seat: Option<u32>) -> String {
 fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted<String> {
     let mut sentences = vec![says(w, &entry.help)?];
     if let Some(numbers) = entry.help.numbers.filter(|_| tells_numbers(entry, seat)) {
+        sentences.extend(numbers_told(w, &numbers)?);
+    }
+    if entry.help.once_more > 0 && entry.help.says != HelpSays::TaughtOnceMore && seat.is_none() {
         sentences.push(w.say(
-            "taught-answers",
+            "taught-once-more",
             &[
-                ("answers", numbers.answers.into()),
-                ("right", numbers.right.into()),
+                ("count", entry.help.once_more.into()),
+                ("of", entry.members.len().into()),
             ],
         )?);
-        sentences.push(range(w, &numbers)?);
     }
     match seat {
         Some(seat) => {
@@ -149,10 +151,12 @@ fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted
 }
 
 fn says(w: &Words, help: &HelpView) -> Drafted<String> {
+    let waits = help.next_on.is_some();
     let says = w.get(match help.says {
         HelpSays::RoseMore => "taught-says-rose-more",
         HelpSays::LikelyRoseMore => "taught-says-likely-rose-more",
-        HelpSays::CannotTell => "taught-says-cannot-tell",
+        HelpSays::CannotTell if waits => "taught-says-cannot-tell",
+        HelpSays::CannotTell => "taught-says-cannot-tell-ever",
         HelpSays::NoSign => "taught-says-no-sign",
         HelpSays::TooSoon => "taught-says-too-soon",
         HelpSays::NoAnswers => "taught-says-no-answers",
@@ -164,27 +168,47 @@ fn says(w: &Words, help: &HelpView) -> Drafted<String> {
             let next = w.say("taught-next", &[("date", phrases::date(w, on)?.into())])?;
             format!("{says} {next}")
         }
-        (HelpSays::CannotTell, None) => format!("{says} {}", w.get("taught-never")?),
         _ => says,
     })
 }
 
-/// The likely range, in whole answers.
-fn range(w: &Words, numbers: &HelpNumbers) -> Drafted<String> {
-    let (low, high) = (numbers.more_low.round(), numbers.more_high.round());
-    let (way, low, high) = if low >= 0.0 {
-        ("more", low, high)
-    } else if high <= 0.0 {
-        ("fewer", -high, -low)
-    } else {
-        ("mixed", -low, high)
+/// What was right, how many more that is than expected, and the likely range.
+fn numbers_told(w: &Words, numbers: &HelpNumbers) -> Drafted<[String; 3]> {
+    let more = i64::from(numbers.right) - numbers.expected;
+    let way = match more {
+        1.. => "more",
+        0 => "same",
+        _ => "fewer",
     };
-    Ok(w.say(
-        "taught-range",
-        &[
-            ("way", way.into()),
-            ("low", w.number(low + 0.0).into()),
-            ("high", w.number(high + 0.0).into()),
-        ],
-    )?)
+    let (low, high) = (numbers.more_low, numbers.more_high);
+    let (range, low, high) = match (low, high) {
+        (0.., _) => ("more", low, high),
+        (_, ..=0) => ("fewer", -high, -low),
+        _ => ("mixed", -low, high),
+    };
+    Ok([
+        w.say(
+            "taught-answers",
+            &[
+                ("answers", numbers.answers.into()),
+                ("right", numbers.right.into()),
+            ],
+        )?,
+        w.say(
+            "taught-difference",
+            &[
+                ("way", way.into()),
+                ("count", w.number(more.abs()).into()),
+                ("expected", w.number(numbers.expected).into()),
+            ],
+        )?,
+        w.say(
+            "taught-range",
+            &[
+                ("way", range.into()),
+                ("low", w.number(low).into()),
+                ("high", w.number(high).into()),
+            ],
+        )?,
+    ])
 }

@@ -3,7 +3,7 @@
 use crate::error::ReportError;
 use surefoot_catalogue::Concept;
 use surefoot_exercises::bank::{OWN_VERSION, OwnExercise};
-use surefoot_exercises::{Item, Level, generate, has_generator};
+use surefoot_exercises::{Item, Level, TakenNames, generate_without, has_generator};
 
 /// Exercises of one concept on a sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,6 +18,8 @@ pub struct SheetPart {
     pub seed: u64,
     /// The teacher's own exercises of this concept.
     pub own: Vec<OwnExercise>,
+    /// Names that the people of generated exercises do not have.
+    pub taken: TakenNames,
 }
 
 impl SheetPart {
@@ -91,7 +93,8 @@ impl SheetPart {
         // A generator with few different prompts may repeat one in the end.
         let tries = count as u64 * 8 + 40;
         while items.len() < count {
-            let item = generate(self.concept.id.as_str(), self.level, seed)?;
+            let concept = self.concept.id.as_str();
+            let item = generate_without(concept, self.level, seed, self.taken)?;
             let repeated = items
                 .iter()
                 .any(|i| i.prompt == item.prompt && i.entry == item.entry);
@@ -138,6 +141,7 @@ mod tests {
             count,
             seed: 6,
             own,
+            taken: TakenNames::NONE,
         }
     }
 

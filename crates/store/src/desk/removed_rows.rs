@@ -19,6 +19,15 @@ pub struct RemovedRows {
     replaced_mark: Option<String>,
     /// The seat whose work was moved, and where it is now.
     moved: Option<Moved>,
+    /// The kept groups of the removed seat.
+    groups: Vec<KeptPlace>,
+}
+
+struct KeptPlace {
+    school_date: String,
+    place: i64,
+    seat: i64,
+    concept: String,
 }
 
 struct Moved {
@@ -87,6 +96,20 @@ impl DeskStore {
                 |row| row.get(0),
             )?,
         };
+        let groups = self.rows(
+            "SELECT g.school_date, g.place, s.seat, g.concept
+             FROM small_group g JOIN small_group_seat s USING (class, school_date, place)
+             WHERE g.class = ?1 AND s.seat = ?2",
+            rusqlite::params![class, seat],
+            |row| {
+                Ok(KeptPlace {
+                    school_date: row.get(0)?,
+                    place: row.get(1)?,
+                    seat: row.get(2)?,
+                    concept: row.get(3)?,
+                })
+            },
+        )?;
         Ok(RemovedRows {
             class: class.to_owned(),
             tables,
@@ -94,6 +117,7 @@ impl DeskStore {
             undone: None,
             replaced_mark: None,
             moved: None,
+            groups,
         })
     }
 
@@ -126,6 +150,7 @@ impl DeskStore {
             undone,
             replaced_mark: None,
             moved: None,
+            groups: Vec::new(),
         })
     }
 
@@ -227,7 +252,18 @@ impl DeskStore {
                     insert.execute(params_from_iter(row))?;
                 }
             }
-            // What the teacher removed or made anew meanwhile stays as it is.
+            // What the teacher removed or made anew meanwhile stays as it is: also a group that has
+            // another concept now.
+            for of in &removed.groups {
+                self.connection.execute(
+                    "DELETE FROM small_group_seat AS s
+                     WHERE class = ?1 AND school_date = ?2 AND place = ?3 AND seat = ?4
+                     AND EXISTS (SELECT 1 FROM small_group o WHERE o.class = s.class
+                       AND o.school_date = s.school_date AND o.place = s.place
+                       AND o.concept <> ?5)",
+                    rusqlite::params![removed.class, of.school_date, of.place, of.seat, of.concept],
+                )?;
+            }
             for dangling in DANGLING {
                 self.connection.execute(dangling, [&removed.class])?;
             }

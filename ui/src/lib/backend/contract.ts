@@ -829,7 +829,8 @@ days: Array<DayPlan>,
  */
 on_paper: number, 
 /**
- * How much is missing, with the usual number of days: the lines of who has not.
+ * How much is missing, with the usual number of days: students in the list of who has not, and its
+ * lines that are about no student.
  */
 lacking: number, };
 export type ClassSetup = { 
@@ -2368,6 +2369,10 @@ class: string,
  */
 wishes: GroupWishes, 
 /**
+ * The groups that come first, if any.
+ */
+first: GroupsFirst | null, 
+/**
  * Whether to compute a proven bound, which takes about a second.
  */
 prove: boolean, };
@@ -2413,6 +2418,15 @@ groups: Array<GroupChosen>,
  * The upper bound that came with the suggestion.
  */
 best_at_most: number, };
+export type GroupsFirst = { 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * Their seats.
+ */
+seats: Array<number>, };
 export type GroupsKept = { 
 /**
  * The class.
@@ -2546,7 +2560,7 @@ high: number,
 of: number, };
 export type HelpNumbers = { 
 /**
- * Answers of those taught.
+ * Results of those taught.
  */
 answers: number, 
 /**
@@ -2562,13 +2576,17 @@ foretold: number,
  */
 expected: number, 
 /**
- * How many more are right because of the teaching: low end of the likely range (80%).
+ * How many more than expected are right apart from chance: low end of the likely range (80%).
  */
 more_low: number, 
 /**
- * High end of it.
+ * High end of it. What is right beyond the expected lies between both.
  */
 more_high: number, 
+/**
+ * Exercises on the concept that those taught practised since then. They are not counted.
+ */
+practised: number, 
 /**
  * Concepts that were not taught again, compared with.
  */
@@ -2580,8 +2598,7 @@ export type HelpView = {
  */
 says: HelpSays, 
 /**
- * The day on which the first or the next verdict is due, or the first that can tell; none if
- * no later verdict follows.
+ * The day on which the first or the next verdict is due; none if no later verdict follows.
  */
 next_on: string | null, 
 /**
@@ -2592,6 +2609,10 @@ until: string | null,
  * Passes since then that were looked at, 0 to 3.
  */
 passes: number, 
+/**
+ * Students of these who were taught the concept once more. What came after that is left out.
+ */
+once_more: number, 
 /**
  * The numbers behind it; none if nothing was compared.
  */
@@ -2895,7 +2916,15 @@ handed_in_on: string,
 /**
  * Whether year or rotation differ, so that it may show another day.
  */
-other_days: boolean, };
+other_days: boolean, } | { "kind": "pack_with_nobody", 
+/**
+ * The newest version.
+ */
+newest: number, 
+/**
+ * Devices, all with an older one.
+ */
+devices: number, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 

@@ -49,6 +49,8 @@ export function lackingWords({ what }: Lacking): string {
       });
       return `${found} ${say(`who-give-${packWay()}`)}`;
     }
+    case 'pack_with_nobody':
+      return `${say('who-pack-with-nobody', { newest: what.newest })} ${say(`who-give-${packWay()}`)}`;
     default:
       return never(what);
   }

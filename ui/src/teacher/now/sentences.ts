@@ -3,6 +3,9 @@ import { never } from '../../lib/exhaustive';
 import { date, kebab, say } from '../../lib/words';
 import { lookAgain } from '../taught/taught';
 
+/** Students of a small group at most, as Groups begins with. */
+const USUAL_MOST = 5;
+
 export interface SentenceWords {
   /** What the sentence says. */
   main: string;
@@ -49,19 +52,23 @@ function parts(says: SentenceKind, concept: string, certainty: Certainty): strin
         : [say('now-weak', { concept, certainty }), say('now-weak-heads', { ...heads })];
     }
     case 'nothing_weak':
-      return [say('now-nothing-weak'), say('now-nothing-weak-why', { count: says.concepts })];
+      return [
+        say('now-nothing-weak', { certainty }),
+        say('now-nothing-weak-why', { count: says.concepts }),
+      ];
     case 'together': {
       const count = says.students.length;
       return [
-        say('now-together', { concept, count }),
+        say('now-together', { concept, count, groups: Math.ceil(count / USUAL_MOST) }),
         say(says.estimated ? 'now-together-why' : 'now-together-why-order'),
       ];
     }
     case 'taught_again': {
       const { help, since, taught, next_on } = says;
       const why = say('now-taught-again-why', { count: taught, date: date(since) });
-      const again = help === 'cannot_tell' ? [lookAgain(next_on)] : [];
-      return [say('now-taught-again', { concept, help }), why, ...again];
+      const told = help === 'cannot_tell' && next_on === null ? 'never' : help;
+      const again = next_on === null ? [] : [lookAgain(next_on)];
+      return [say('now-taught-again', { concept, help: told }), why, ...again];
     }
     case 'sure_but_wrong':
       return [

@@ -2,41 +2,51 @@ import type { HelpNumbers, HelpView, NewTaughtAgain, TaughtAgainEntry } from '..
 import { date, kebab, number, say } from '../../lib/words';
 
 /** What is said of an entry, and when to look again. */
-export function helpWords(help: HelpView): string {
-  const says = say(`taught-says-${kebab(help.says)}`);
-  const waits = ['cannot_tell', 'too_soon', 'no_answers'].includes(help.says);
-  const again = waits && (help.next_on !== null || help.says === 'cannot_tell');
-  return again ? `${says} ${lookAgain(help.next_on)}` : says;
+export function helpWords({ says, next_on }: HelpView): string {
+  const words = say(
+    says === 'cannot_tell' && next_on === null
+      ? 'taught-says-cannot-tell-ever'
+      : `taught-says-${kebab(says)}`,
+  );
+  const waits = ['cannot_tell', 'too_soon', 'no_answers'].includes(says);
+  return waits && next_on !== null ? `${words} ${lookAgain(next_on)}` : words;
 }
 
-/** When to look again at what cannot be told yet; never, without a day. */
-export const lookAgain = (on: string | null): string =>
-  on === null ? say('taught-never') : say('taught-next', { date: date(on, 'weekday') });
+/** When to look again at what cannot be told yet. */
+export const lookAgain = (on: string): string =>
+  say('taught-next', { date: date(on, 'weekday') });
 
-/** How many answers more or fewer are right than expected, in whole answers. */
-export function rangeOf(numbers: Pick<HelpNumbers, 'more_low' | 'more_high'>): {
+/** How many of those taught were taught once more; empty if none, or if the verdict is elsewhere. */
+export const onceMoreWords = ({ help, members }: TaughtAgainEntry): string =>
+  help.once_more === 0 || help.says === 'taught_once_more'
+    ? ''
+    : say('taught-once-more', { count: help.once_more, of: members.length });
+
+/** A range of results more than expected, by its direction. */
+export function rangeOf({ more_low: low, more_high: high }: Range): {
   way: 'fewer' | 'mixed' | 'more';
   low: number;
   high: number;
 } {
-  // Without the sign of a zero.
-  const low = Math.round(numbers.more_low) + 0;
-  const high = Math.round(numbers.more_high) + 0;
   if (low >= 0) return { way: 'more', low, high };
+  // Without the sign of a zero.
   if (high <= 0) return { way: 'fewer', low: Math.abs(high), high: -low };
   return { way: 'mixed', low: -low, high };
 }
 
+type Range = Pick<HelpNumbers, 'more_low' | 'more_high'>;
+
 /** The sentences with the numbers behind a verdict. */
 export function numberWords(numbers: HelpNumbers): string[] {
-  const { way, low, high } = rangeOf(numbers);
+  const { answers, right, foretold, expected, practised } = numbers;
+  const more = right - expected;
+  const way = more > 0 ? 'more' : more < 0 ? 'fewer' : 'same';
   return [
-    say('taught-answers', { answers: numbers.answers, right: numbers.right }),
-    say('taught-foretold', {
-      foretold: number(Math.round(numbers.foretold)),
-      expected: number(Math.round(numbers.expected)),
-    }),
-    say('taught-range', { way, low: number(low), high: number(high) }),
+    say('taught-answers', { answers, right }),
+    say('taught-foretold', { foretold: number(foretold), expected: number(expected) }),
+    say('taught-difference', { way, count: Math.abs(more), expected: number(expected) }),
+    say('taught-range', rangeOf(numbers)),
+    say('taught-practised', { count: practised }),
   ];
 }
 

@@ -7,9 +7,7 @@ use serde_json::{Value, json};
 use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_insight::class_estimate::class_estimate;
-use surefoot_insight::taught_again::{
-    Effect, HelpVerdict, NoEffect, TaughtAgain, passes_to_tell, taught_again,
-};
+use surefoot_insight::taught_again::{Effect, HelpVerdict, NoEffect, TaughtAgain, taught_again};
 
 /// Beside the reports of the class: `upto` is the last pass before the teaching.
 #[derive(Deserialize)]
@@ -29,9 +27,6 @@ struct Question {
     /// `[student, concept]`: cells that were taught again too.
     #[serde(default)]
     left_out: BTreeSet<(usize, usize)>,
-    /// The most passes in which a verdict could become possible; 0 asks for none.
-    #[serde(default)]
-    most_passes: usize,
 }
 
 /// The verdict on each question about a class.
@@ -56,15 +51,14 @@ pub fn answer(case: &Value) -> Result<Value, String> {
                 left_out: &question.left_out,
             };
             Ok(match taught_again(&before, since, &taught) {
-                Ok(effect) => found(&effect, question, asked.upto),
+                Ok(effect) => found(&effect),
                 Err(none) => json!({ "say": why(none) }),
             })
         })
         .collect()
 }
 
-fn found(effect: &Effect, question: &Question, upto: usize) -> Value {
-    let done = question.until.saturating_sub(upto);
+fn found(effect: &Effect) -> Value {
     json!({
         "say": match effect.verdict {
             HelpVerdict::RoseMore => "rose more",
@@ -75,9 +69,8 @@ fn found(effect: &Effect, question: &Question, upto: usize) -> Value {
         "logit": effect.logit, "sd": effect.sd, "freedom": effect.freedom,
         "low": effect.low, "high": effect.high,
         "answers": effect.answers, "right": effect.right, "foretold": effect.foretold, "expected": effect.expected,
-        "expected_low": effect.expected_low, "expected_high": effect.expected_high,
+        "more_low": effect.more_low, "more_high": effect.more_high,
         "others": effect.others_logit, "concepts": effect.concepts,
-        "passes_to_tell": passes_to_tell(effect, done, question.most_passes),
     })
 }
 
