@@ -28,7 +28,7 @@ test('the sample class has a verdict, and what is noted can be undone and printe
   expect(judged?.help.numbers).not.toBeNull();
   await expect(hooks('taught-entry-')).toHaveCount(log.entries.length);
   const entry = hook(`taught-entry-${judged?.id}`);
-  await expect(entry).toContainText(/rose more|probably rose more/);
+  await expect(entry).toContainText(/rose more|likely rose more/);
   await entry.locator('summary').click();
   await expect(entry).toContainText(
     `${judged?.help.numbers?.right} of ${judged?.help.numbers?.answers} answers`,

@@ -43,7 +43,7 @@ now-together-why = They seem to need it, and most of those who reported do not.
 now-together-why-order = Each of them last chose Not yet or With help.
 now-taught-again = “{ $concept }”: { $help ->
     [rose_more] those taught again rose more than the rest.
-    [likely_rose_more] those taught again probably rose more than the rest.
+    [likely_rose_more] those taught again likely rose more than the rest.
     [no_sign] there is no sign that teaching it again helped much.
     [cannot_tell] it cannot be told yet whether teaching it again helped.
    *[other] it cannot be told whether teaching it again helped.

@@ -1,6 +1,6 @@
 ## What was taught again, and whether it helped: on screens and on paper.
 taught-says-rose-more = Those taught again rose more than the rest.
-taught-says-likely-rose-more = Those taught again probably rose more than the rest.
+taught-says-likely-rose-more = Those taught again likely rose more than the rest.
 taught-says-cannot-tell = It cannot be told yet whether it helped.
 taught-says-cannot-tell-ever = It cannot be told whether it helped. There are too few results for that.
 taught-says-no-sign = There is no sign that it helped much.

@@ -131,7 +131,7 @@ fn groups_of_day(
     })
 }
 
-/// Whether a student probably needs a concept, or nothing says so.
+/// Whether a student likely needs a concept, or nothing says so.
 fn needs(reports: &Reports, seat: u32, concept: Option<usize>) -> bool {
     let estimate = reports.student_at(seat).zip(concept);
     let estimate = estimate.and_then(|(student, at)| reports.estimate.student(student, at));

@@ -11,7 +11,7 @@ const EXPLAINS_FROM: f64 = 0.75;
 
 /// Chooses a partner for each group of a plan, or none: a student who is there, in no group at that
 /// time, not to be kept apart from a member, who rated the concept On my own or Could teach it and
-/// probably has it. Nobody is a partner more often than needed. While the level is not known, nobody
+/// likely has it. Nobody is a partner more often than needed. While the level is not known, nobody
 /// is known to have a concept.
 pub(super) fn choose(
     reports: &Reports,

@@ -252,6 +252,6 @@ pub struct PageMember {
 pub struct PageFirst {
     /// The concept.
     pub concept: ConceptName,
-    /// The members who probably lack it.
+    /// The members who likely lack it.
     pub lacking: Vec<GroupMember>,
 }

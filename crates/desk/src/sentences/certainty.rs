@@ -8,7 +8,7 @@ use ts_rs::TS;
 /// same limit.
 pub const ENOUGH_SHARE: f64 = 0.7;
 
-/// Mean need of a group's students from which they clearly need it, and probably.
+/// Mean need of a group's students from which they clearly need it, and likely do.
 const NEED_STEPS: [f64; 2] = [0.9, 0.7];
 
 /// How certain a sentence is.

@@ -111,7 +111,7 @@ pub struct HelpView {
 pub enum HelpSays {
     /// Those taught rose more than the others.
     RoseMore,
-    /// They probably did.
+    /// They likely did.
     LikelyRoseMore,
     /// The range holds both no effect and a clear one.
     CannotTell,

@@ -88,7 +88,7 @@ test('what came of teaching again is said in the words of the verdict', () => {
   expect(words('rose_more', 24, null)).toBe(
     '“Area”: those taught again rose more than the rest. 24 students were taught it again on Tuesday, November 3.',
   );
-  expect(words('likely_rose_more', 1, null)).toMatch(/probably rose more.*One student was/);
+  expect(words('likely_rose_more', 1, null)).toMatch(/likely rose more.*One student was/);
   expect(words('no_sign', 24, null)).toContain('no sign');
   expect(words('cannot_tell', 24, '2026-12-01')).toMatch(/cannot be told yet.*Look again on .*1/);
   expect(words('cannot_tell', 24, null)).toMatch(/cannot be told whether/);
