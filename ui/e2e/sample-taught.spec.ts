@@ -31,7 +31,7 @@ test('the sample class has a verdict, and what is noted can be undone and printe
   await expect(entry).toContainText(/rose more|likely rose more/);
   await entry.locator('summary').click();
   await expect(entry).toContainText(
-    `${judged?.help.numbers?.right} of ${judged?.help.numbers?.answers} answers`,
+    `${judged?.help.numbers?.right} of ${judged?.help.numbers?.answers} results`,
   );
   await scan(page, 'the numbers behind a verdict');
 

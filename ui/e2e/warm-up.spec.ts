@@ -105,7 +105,7 @@ for (const tag of LANGUAGES) {
       await hook(`warm-up-out-${third}`).click();
       await expect(hook(`warm-up-${third}`).locator('.block')).toHaveCount(0);
       await hook(`warm-up-own-${first}`).selectOption({ index: 1 });
-      await expect(hook(`warm-up-${first}`)).toContainText('317 + 4');
+      await expect(hook(`warm-up-${first}`).locator('.what')).toContainText('317 + 4');
     });
     const left = concepts.filter((one) => one !== third);
     const shown = await onDesk(page, left);

@@ -436,6 +436,7 @@ who-old-pack-none = Has no pack of this class yet, by the hand-in of { $date }. 
 who-old-pack-days = Has class pack { $version }, by the hand-in of { $date }. Its days are not those of the class. The newest is { $newest }.
 who-everybody = All devices
 who-pack-with-nobody = Class pack { $newest } is with nobody yet.
+who-give-out = Give it out.
 who-give-file = Give it out again.
 who-give-folder = The device takes it from the class folder when it is next opened.
 who-give-elsewhere = The computer that saves the packs gives it out.

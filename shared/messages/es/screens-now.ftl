@@ -43,7 +43,7 @@ now-together-why = Parece que lo necesitan, y la mayor parte de quienes informar
 now-together-why-order = Cada uno eligió por última vez Todavía no o Con ayuda.
 now-taught-again = «{ $concept }»: { $help ->
     [rose_more] quienes lo vieron de nuevo subieron más que el resto.
-    [likely_rose_more] quienes lo vieron de nuevo quizá subieron más que el resto.
+    [likely_rose_more] quienes lo vieron de nuevo probablemente subieron más que el resto.
     [no_sign] no hay señal de que ayudara mucho enseñarlo de nuevo.
     [cannot_tell] aún no se puede decir si ayudó enseñarlo de nuevo.
    *[other] no se puede decir si ayudó enseñarlo de nuevo.

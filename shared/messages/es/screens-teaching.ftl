@@ -437,6 +437,7 @@ who-old-pack-none = Todavía no tiene un paquete de esta clase, según la entreg
 who-old-pack-days = Tiene el paquete de clase { $version }, según la entrega del { $date }. Sus días no son los de la clase. El más nuevo es el { $newest }.
 who-everybody = Todos los dispositivos
 who-pack-with-nobody = El paquete de clase { $newest } aún no lo tiene nadie.
+who-give-out = Repártelo.
 who-give-file = Repártelo otra vez.
 who-give-folder = El dispositivo lo toma de la carpeta de la clase cuando se abre.
 who-give-elsewhere = Lo reparte la computadora que guarda los paquetes.

@@ -102,12 +102,26 @@ fn groups_of_day(
         })
         .collect();
     let absent = desk.absences(&class.row.id, date)?;
+    // Who was absent missed one group in a slot: that of the seat, or the first one on a needed concept.
+    let mut missing: BTreeSet<(usize, u32)> = groups
+        .iter()
+        .flat_map(|group| group.seats.iter().map(|seat| (group.slot, *seat)))
+        .collect();
     Ok(GroupsOfDay {
         date,
         groups: groups
             .iter()
             .map(|group| {
                 let at = reports.concept_at(&group.concept);
+                let missed: Vec<u32> = (absent.iter().copied())
+                    .filter(|seat| !group.partners.contains(seat))
+                    .filter(|seat| {
+                        group.seats.contains(seat)
+                            || (!missing.contains(&(group.slot, *seat))
+                                && needs(reports, *seat, at))
+                    })
+                    .collect();
+                missing.extend(missed.iter().map(|seat| (group.slot, *seat)));
                 let of = |seats: &mut dyn Iterator<Item = &u32>| -> Vec<GroupMember> {
                     seats
                         .filter_map(|seat| reports.student_at(*seat))
@@ -120,10 +134,7 @@ fn groups_of_day(
                     concept: class.facts.name(&group.concept, language),
                     members: of(&mut group.seats.iter().filter(|seat| !is_partner(seat))),
                     partners: of(&mut group.seats.iter().filter(is_partner)),
-                    missed: of(&mut absent.iter().filter(|seat| {
-                        !is_partner(seat)
-                            && (group.seats.contains(seat) || needs(reports, **seat, at))
-                    })),
+                    missed: of(&mut missed.iter()),
                 }
             })
             .collect(),

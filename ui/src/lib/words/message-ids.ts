@@ -1894,6 +1894,7 @@ export type MessageId =
   | 'who-old-pack-days'
   | 'who-everybody'
   | 'who-pack-with-nobody'
+  | 'who-give-out'
   | 'who-give-file'
   | 'who-give-folder'
   | 'who-give-elsewhere'

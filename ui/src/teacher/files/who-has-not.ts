@@ -49,8 +49,11 @@ export function lackingWords({ what }: Lacking): string {
       });
       return `${found} ${say(`who-give-${packWay()}`)}`;
     }
-    case 'pack_with_nobody':
-      return `${say('who-pack-with-nobody', { newest: what.newest })} ${say(`who-give-${packWay()}`)}`;
+    case 'pack_with_nobody': {
+      const way = packWay();
+      const how = say(way === 'file' ? 'who-give-out' : `who-give-${way}`);
+      return `${say('who-pack-with-nobody', { newest: what.newest })} ${how}`;
+    }
     default:
       return never(what);
   }

@@ -13,8 +13,7 @@ export function helpWords({ says, next_on }: HelpView): string {
 }
 
 /** When to look again at what cannot be told yet. */
-export const lookAgain = (on: string): string =>
-  say('taught-next', { date: date(on, 'weekday') });
+export const lookAgain = (on: string): string => say('taught-next', { date: date(on, 'weekday') });
 
 /** How many of those taught were taught once more; empty if none, or if the verdict is elsewhere. */
 export const onceMoreWords = ({ help, members }: TaughtAgainEntry): string =>
