@@ -552,6 +552,23 @@ def given_away(r):
             yield f"hint {at + 1}: {hint!r}, answer {key}"
 
 
+STEP = re.compile(r"(\d[\d,]*(?:\.\d+)?(?:/\d+)?) ([×÷+−]) (\d[\d,]*(?:\.\d+)?(?:/\d+)?)")
+RESULTS = {"×": lambda a, b: a * b, "÷": lambda a, b: a / b if b else None, "+": lambda a, b: a + b, "−": lambda a, b: a - b}
+# First hints of other kinds of question: they name a step that the student is to judge.
+OF_ANOTHER_QUESTION = ("Find your own answer", "Think of easy numbers")
+
+
+@rule("hint: the first is one step from the answer", {"answer": {"kind": "whole_number", "value": 90}, "en": words("A row has some trees. There are two rows.", hints=["Work out 15 × 6."])})
+def one_step_away(r):
+    key, hints = r.key(), [h for h in r.en["hints"] if not h.startswith(OF_ANOTHER_QUESTION)]
+    if key is None or not hints:
+        return
+    for a, sign, b in STEP.findall(re.sub(r"\[[^\]]*\]", "", hints[0])):
+        result = RESULTS[sign](*(Fraction(n.replace(",", "")) for n in (a, b)))
+        if result == key and f"{a} {sign} {b}" not in r.prompt:
+            yield f"hint 1: {hints[0]!r}, answer {key}"
+
+
 @rule("hint: a picture that states the answer", {"answer": {"kind": "whole_number", "value": 6}, "en": words("24 chairs are put in 4 rows.", hints=["[Dots in 4 rows, 6 in each row.]"])})
 def pictured(r):
     key = r.key()

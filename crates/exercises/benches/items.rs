@@ -1,6 +1,8 @@
 //! How fast exercises are made: every generator and level in turn, on one core.
 //!
-//! `cargo bench --bench items`. Below 100,000 items a second it fails.
+//! `cargo bench --bench items`. It fails below 100,000 items a second, and where an item of any
+//! concept takes ten times as long. Times are those on the processor: other programs on the
+//! machine do not count.
 
 #![allow(
     clippy::unwrap_used,
@@ -10,12 +12,27 @@
 
 use std::hint::black_box;
 use std::process::ExitCode;
+use std::sync::OnceLock;
 use std::time::{Duration, Instant};
 use surefoot_exercises::{Level, concepts_with_exercises, generate, mark, response_for};
 
 const SEEDS: u64 = 40;
 const RUNS: usize = 15;
 const WANTED_A_SECOND: f64 = 100_000.0;
+/// The longest time an item of any concept may take.
+const LONGEST: Duration = Duration::from_micros(100);
+
+/// How long this thread has run, as Linux counts it; elsewhere the time on the wall.
+fn ran() -> Duration {
+    static BEGAN: OnceLock<Instant> = OnceLock::new();
+    std::fs::read_to_string("/proc/thread-self/schedstat")
+        .ok()
+        .and_then(|text| text.split(' ').next()?.parse().ok())
+        .map_or_else(
+            || BEGAN.get_or_init(Instant::now).elapsed(),
+            Duration::from_nanos,
+        )
+}
 
 /// Times `work`, which does `count` things, some runs over: things a second in
 /// the middle run, the slowest and the fastest.
@@ -23,9 +40,9 @@ fn a_second(count: usize, mut work: impl FnMut()) -> (f64, f64, f64) {
     work();
     let mut rates: Vec<f64> = (0..RUNS)
         .map(|_| {
-            let start = Instant::now();
+            let start = ran();
             work();
-            count as f64 / start.elapsed().as_secs_f64()
+            count as f64 / (ran() - start).as_secs_f64()
         })
         .collect();
     rates.sort_by(f64::total_cmp);
@@ -60,19 +77,24 @@ fn main() -> ExitCode {
     let mut times: Vec<(Duration, &str, Level)> = jobs
         .iter()
         .map(|(concept, level)| {
-            let start = Instant::now();
-            for seed in 0..SEEDS {
-                black_box(generate(concept, *level, seed).unwrap());
-            }
-            (start.elapsed() / SEEDS as u32, *concept, *level)
+            let round = || {
+                let start = ran();
+                for seed in 0..SEEDS {
+                    black_box(generate(concept, *level, seed).unwrap());
+                }
+                (ran() - start) / SEEDS as u32
+            };
+            let time = (0..RUNS).map(|_| round()).min().unwrap();
+            (time, *concept, *level)
         })
         .collect();
     times.sort_by_key(|(time, ..)| std::cmp::Reverse(*time));
     for (time, concept, level) in times.iter().take(8) {
         println!("slow: {concept} {level:?} {time:?} an item");
     }
-    if made < WANTED_A_SECOND {
-        println!("wanted: {WANTED_A_SECOND:.0} items a second");
+    let slow = times.first().is_some_and(|(time, ..)| *time > LONGEST);
+    if made < WANTED_A_SECOND || slow {
+        println!("wanted: {WANTED_A_SECOND:.0} items a second, and {LONGEST:?} for the slowest");
         return ExitCode::FAILURE;
     }
     ExitCode::SUCCESS

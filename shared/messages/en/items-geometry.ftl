@@ -175,7 +175,7 @@ g4-angle-add-angle-three = An angle in three parts. Two are { $a } and { $b } de
 
 g4-lines-angles-ask-angle = An angle has { $degrees } degrees. What kind is it?
 g4-lines-angles-ask-stroke = What is the drawing through { $a } and { $b }?
-g4-lines-angles-ask-pair = How do the two lines go together?
+g4-lines-angles-ask-pair = What kind of pair are the two lines?
 g4-lines-angles-angle = An angle of { $degrees } degrees.
 g4-lines-angles-stroke = A straight stroke through { $a } and { $b } with { $ends ->
     [0] no ends

@@ -111,7 +111,7 @@ g6-ratio-table-step-mix-second = B tiene más de la primera.
 g6-ratio-table-step-mix-same = Los dos tienen la misma cantidad de la primera.
 mix-first = A
 mix-second = B
-mix-same = Es igual en los dos
+mix-same = Es igual en los dos casos
 
 g6-rate-problems-ask-1 = { $name } maneja { $total } kilómetros en { $n } horas a velocidad constante. ¿Cuántos kilómetros son en { $given } horas?
 g6-rate-problems-ask-1-time = { $name } maneja { $total } kilómetros en { $n } horas a velocidad constante. ¿Cuántas horas tarda en manejar { $given } kilómetros?

@@ -374,19 +374,25 @@ fn percent_whole(m: &mut Make) -> Option<Draft> {
     keep(p < 100 || story == 1)?;
     // A school, a theater and an orchard are not small.
     keep(matches!(story, 1 | 3 | 4) || whole_amount >= 100)?;
-    Some(
+    let draft =
         Draft::new(json!({"task": "whole_from_percent", "part": part.units(), "percent": p}))
             .ask(
                 m.say(&format!("ask-{story}"))
                     .count("part", part.units())
                     .math("percent", percent(num(p))),
             )
-            .decimal(Dec::new(whole_amount, 0))
-            .hint(
-                m.say("hint-part")
-                    .math("percent", percent(num(p)))
-                    .count("part", part.units()),
-            )
+            .decimal(Dec::new(whole_amount, 0));
+    let of_hundred = m
+        .say("hint-part")
+        .math("percent", percent(num(p)))
+        .count("part", part.units());
+    let draft = if p % 10 == 0 && p < 100 {
+        draft.hint_with(of_hundred, tape_parts(10, p / 10, None, None))
+    } else {
+        draft.hint(of_hundred)
+    };
+    Some(
+        draft
             .hint(
                 m.say("hint-one")
                     .math("work", quotient(num(part), num(p)))

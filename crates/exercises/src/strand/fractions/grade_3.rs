@@ -267,12 +267,16 @@ fn whole_numbers(m: &mut Make) -> Option<Draft> {
         .misconception("added-instead-of-multiplied", whole(n + bottom))
         .misconception_unless_same("took-bottom-only", whole(bottom))
     };
+    let one = m
+        .say("hint-one")
+        .math("one", equal(num(1), frac(bottom, bottom)));
+    let draft = if bottom == 1 {
+        draft.hint(one)
+    } else {
+        draft.hint_with(one, strip(bottom, bottom))
+    };
     Some(
         draft
-            .hint(
-                m.say("hint-one")
-                    .math("one", equal(num(1), frac(bottom, bottom))),
-            )
             .hint(
                 m.say(if find_whole {
                     "hint-how-many"

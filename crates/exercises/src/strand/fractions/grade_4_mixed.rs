@@ -1,7 +1,9 @@
 //! Mixed numbers of like fractions, grade 4.
 
 use super::grade_4::BOTTOMS;
+use crate::draw::{strip, strips};
 use crate::expr::{Expr, difference, equal, frac, mixed as mixed_expr, num, sum};
+use crate::figure::PartShape;
 use crate::make::{Draft, Generator, Make, keep, mixed};
 use crate::say::Say;
 use num_rational::Ratio;
@@ -37,7 +39,10 @@ fn mixed_add(m: &mut Make) -> Option<Draft> {
     .ask(equal(work.clone(), Expr::Blank))
     .mixed(value)
     .hint(Say::new("mixed-hint-apart"))
-    .hint(Say::new("mixed-hint-over"))
+    .hint_with(
+        Say::new("mixed-hint-over"),
+        strips(PartShape::Bar, &[(b, a), (b, c)]),
+    )
     .step(Say::new("mixed-step-wholes").math("work", equal(sum([num(w), num(x)]), num(w + x))))
     .step(
         Say::new("mixed-step-parts")
@@ -91,7 +96,7 @@ fn mixed_subtract(m: &mut Make) -> Option<Draft> {
         .ask(equal(work.clone(), Expr::Blank))
         .mixed(value)
         .hint(Say::new("mixed-hint-apart"))
-        .hint(Say::new("mixed-hint-trade").math("one", equal(num(1), frac(b, b))));
+        .hint_with(Say::new("mixed-hint-trade").math("one", equal(num(1), frac(b, b))), strip(b, b));
     let (w2, a2) = if regroups { (w - 1, a + b) } else { (w, a) };
     if regroups {
         draft = draft.step(

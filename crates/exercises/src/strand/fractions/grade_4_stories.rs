@@ -76,7 +76,7 @@ fn times_stories(m: &mut Make) -> Option<Draft> {
                 .math("each", frac(a, b)),
         )
         .mixed(value)
-        .hint(m.say("hint-each").math("each", frac(a, b)))
+        .hint_with(m.say("hint-each").math("each", frac(a, b)), strip(b, a))
         .hint_with(
             m.say("hint-times"),
             equal(product([num(n), frac(a, b)]), Expr::Blank),

@@ -2,7 +2,7 @@
 
 use super::drawn::angle_of_kind;
 use crate::answer::{Answer, Entry};
-use crate::draw::{angle, at, protractor};
+use crate::draw::{angle, at, circle, protractor};
 use crate::expr::{Expr, difference, equal, frac, num, product, quotient, sum};
 use crate::figure::{Drawing, Lines, NamedPoint, Stroke, StrokeKind};
 use crate::make::{Draft, Generator, Make, figure, keep, says};
@@ -60,9 +60,10 @@ fn turn(m: &mut Make) -> Option<Draft> {
             )
             .answer(Entry::Angle { turned: false }, degrees(value))
             .hint(m.say("hint-full"))
-            .hint(
+            .hint_with(
                 m.say("hint-one")
                     .math("work", quotient(num(360), num(bottom))),
+                circle(bottom, top),
             )
             .step(m.say("hint-full"))
             .step(equal(quotient(num(360), num(bottom)), num(360 / bottom)))

@@ -1,7 +1,7 @@
 //! Equal groups, times and divide facts, and the properties behind them.
 
 use crate::answer::{Answer, Entry};
-use crate::draw::{array_with, groups, squares};
+use crate::draw::{array_with, groups, squares, tape_parts};
 use crate::expr::{Expr, equal, group, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, shows, whole};
 use crate::say::Say;
@@ -128,8 +128,14 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
             .math("equation", shown(Expr::Blank))
         })
         .whole(right)
-        .hint(m.say("hint-family"))
-        .hint(m.say("hint-figure"))
+        .hint(m.say("hint-family"));
+    // Equal parts that make the product, where the number of parts is known.
+    let draft = if form == 1 {
+        draft.hint_with(m.say("hint-figure"), tape_parts(a, 0, None, Some(num(c))))
+    } else {
+        draft.hint(m.say("hint-figure"))
+    };
+    let draft = draft
         .step(
             m.say("step-family")
                 .math("fact", equal(product([num(a), num(b)]), num(c))),
@@ -200,7 +206,10 @@ fn properties(m: &mut Make) -> Option<Draft> {
             .ask(shown(Expr::Blank))
             .whole(second)
             .hint(m.say("hint-split").count("rows", a))
-            .hint(m.say("hint-cut").count("first", first))
+            .hint_with(
+                m.say("hint-cut").count("first", first),
+                array_with(a, b, Some(first), false),
+            )
             .step(m.say("step-split").math("work", equal(num(b), sum([num(first), num(second)]))))
             .step(shown(num(second)))
             .misconception("kept-the-number", whole(b))
@@ -278,9 +287,10 @@ fn divide_as_missing(m: &mut Make) -> Option<Draft> {
             say.count("total", c).count("by", a).math("times", times)
         })
         .whole(b)
-        .hint(
+        .hint_with(
             m.say("hint-think")
                 .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+            tape_parts(a, 0, None, Some(num(c))),
         )
         .hint(m.say("hint-rows").count("rows", a).count("total", c))
         .step(
@@ -407,11 +417,16 @@ fn facts_divide(m: &mut Make) -> Option<Draft> {
         .ask(Say::new("common-work-out"))
         .ask(shown(Expr::Blank))
         .whole(q)
-        .hint(m.say("hint-times"))
-        .hint(
-            m.say("hint-fact")
-                .math("fact", equal(product([num(by), Expr::Blank]), num(total))),
-        )
+        .hint(m.say("hint-times"));
+    let fact = m
+        .say("hint-fact")
+        .math("fact", equal(product([num(by), Expr::Blank]), num(total)));
+    let draft = if by == 1 {
+        draft.hint(fact)
+    } else {
+        draft.hint_with(fact, tape_parts(by, 0, None, Some(num(total))))
+    };
+    let draft = draft
         .step(
             m.say("step-fact")
                 .math("fact", equal(product([num(by), num(q)]), num(total))),

@@ -1,7 +1,7 @@
 //! Stories with times and divide.
 
 use super::many_steps::three_steps;
-use crate::draw::{array, tape, tape_bar};
+use crate::draw::{array, tape, tape_bar, tape_parts};
 use crate::expr::{Expr, difference, equal, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, whole};
 use serde_json::json;
@@ -31,29 +31,34 @@ fn divide_share(m: &mut Make) -> Option<Draft> {
         .text("name", m.dice.name())
         .count("total", total)
         .count("n", n);
-    Some(
-        Draft::new(
-            json!({"task": if sharing { "share_equally" } else { "how_many_fit" },
+    let fact = m
+        .say("hint-fact")
+        .math("fact", equal(product([num(n), Expr::Blank]), num(total)));
+    let draft = Draft::new(
+        json!({"task": if sharing { "share_equally" } else { "how_many_fit" },
             "amount": total, (if sharing { "shares" } else { "part" }): n}),
-        )
-        .ask(ask)
-        .whole(q)
-        .hint(
-            m.say(if sharing { "hint-share" } else { "hint-group" })
-                .count("n", n),
-        )
-        .hint(
-            m.say("hint-fact")
-                .math("fact", equal(product([num(n), Expr::Blank]), num(total))),
-        )
-        .step(
-            m.say(if sharing { "hint-share" } else { "hint-group" })
-                .count("n", n),
-        )
-        .step(equal(quotient(num(total), num(n)), num(q)))
-        .misconception("subtracted-instead-of-divided", whole(total - n))
-        .misconception("fact-one-off", whole(q + 1))
-        .misconception("multiplied-all-numbers", whole(total * n)),
+    )
+    .ask(ask)
+    .whole(q)
+    .hint(
+        m.say(if sharing { "hint-share" } else { "hint-group" })
+            .count("n", n),
+    );
+    let draft = if sharing {
+        draft.hint_with(fact, tape_parts(n, 0, None, Some(num(total))))
+    } else {
+        draft.hint(fact)
+    };
+    Some(
+        draft
+            .step(
+                m.say(if sharing { "hint-share" } else { "hint-group" })
+                    .count("n", n),
+            )
+            .step(equal(quotient(num(total), num(n)), num(q)))
+            .misconception("subtracted-instead-of-divided", whole(total - n))
+            .misconception("fact-one-off", whole(q + 1))
+            .misconception("multiplied-all-numbers", whole(total * n)),
     )
 }
 

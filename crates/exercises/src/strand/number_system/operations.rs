@@ -1,7 +1,9 @@
 //! Dividing fractions and many-digit numbers, decimals, factors and multiples.
 
 use crate::decimal::Dec;
+use crate::draw::strips;
 use crate::expr::{Expr, equal, frac, group, num, product, quotient, sum};
+use crate::figure::PartShape;
 use crate::make::{Draft, Generator, Make, keep, mixed, whole};
 use crate::say::Say;
 use crate::strand::decimals::operations::{add_subtract_draft, divide_draft, multiply_draft};
@@ -61,10 +63,11 @@ fn fraction_divide(m: &mut Make) -> Option<Draft> {
     Some(
         draft
             .mixed(value)
-            .hint(
+            .hint_with(
                 m.say("hint-fit")
                     .math("part", frac(c, d))
                     .math("amount", frac(a, b)),
+                strips(PartShape::Bar, &[(b, a), (d, c)]),
             )
             .hint(m.say("hint-times").math("turned", frac(d, c)))
             .step(equal(work.clone(), product([frac(a, b), frac(d, c)])))
