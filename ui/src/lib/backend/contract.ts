@@ -596,7 +596,11 @@ detail: string, } | { "code": "no_voice",
 /**
  * What is missing.
  */
-missing: VoiceMissing, } | { "code": "cancelled" };
+missing: VoiceMissing, } | { "code": "no_place", 
+/**
+ * Why.
+ */
+why: PlaceTrouble, } | { "code": "cancelled" };
 export type CarryAsked = { 
 /**
  * The profile's id.
@@ -654,7 +658,7 @@ say: Say, } | { "kind": "math",
  * What to set.
  */
 expr: Expr, };
-export type Certainty = "counted" | "clear" | "probable" | "unsure" | "order_only" | "ask_first";
+export type Certainty = "counted" | "clear" | "likely" | "not_sure" | "ratings_alone" | "ask_first";
 export type CheckInTap = { 
 /**
  * The profile's id.
@@ -1106,6 +1110,27 @@ exercise: string,
  * How sure.
  */
 confidence: Confidence, };
+export type Contradiction = { 
+/**
+ * The student.
+ */
+student: GroupMember, 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * The last rating.
+ */
+rating: Confidence, 
+/**
+ * Results since that rating, by outcomes and observations.
+ */
+results: ResultSums, 
+/**
+ * Practice answers since that rating.
+ */
+practice: PracticeSums, };
 export type CoordinateGrid = { 
 /**
  * Edges and steps.
@@ -3172,27 +3197,6 @@ code: string,
  * How often it led to an answer.
  */
 count: number, };
-export type Contradiction = { 
-/**
- * The student.
- */
-student: GroupMember, 
-/**
- * The concept.
- */
-concept: ConceptName, 
-/**
- * The last rating.
- */
-rating: Confidence, 
-/**
- * Results since that rating, by outcomes and observations.
- */
-results: ResultSums, 
-/**
- * Practice answers since that rating.
- */
-practice: PracticeSums, };
 export type MoveYear = { 
 /**
  * The class.
@@ -4005,6 +4009,7 @@ student: string,
  * The PIN, 4 to 8 digits.
  */
 pin: string, };
+export type PlaceTrouble = "other_tab" | "missing" | "refused" | "full";
 export type PlacedConcept = { 
 /**
  * The concept.
@@ -5233,6 +5238,18 @@ shares: boolean,
  * Whether this device can use a class folder.
  */
 class_folders: boolean, 
+/**
+ * Whether the program has the teacher's side and the sample class.
+ */
+has_desk: boolean, 
+/**
+ * Whether a student can print.
+ */
+prints: boolean, 
+/**
+ * Whether a browser keeps the data. It may clear them.
+ */
+in_browser: boolean, 
 /**
  * Settings of this device.
  */
