@@ -45,7 +45,7 @@ export class Site {
       const path = decodeURIComponent(url.split('?')[0] ?? '/');
       site.asked.push(path);
       const name = path.startsWith(UNDER)
-        ? normalize(path.slice(UNDER.length)) || 'index.html'
+        ? normalize(path.slice(UNDER.length) || 'index.html')
         : '';
       const body = name === '' || name.startsWith('..') ? null : site.file(name);
       response.statusCode = body === null ? 404 : 200;

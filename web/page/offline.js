@@ -26,6 +26,10 @@ async function fetched(/** @type {string} */ file) {
   // The page's policy for all files, also where a school cannot set headers.
   const headers = new Headers(answer.headers);
   headers.set('Content-Security-Policy', POLICY);
+  // The content is unpacked here.
+  headers.delete('Content-Encoding');
+  headers.delete('Content-Length');
+  if (file.endsWith('.wasm')) headers.set('Content-Type', 'application/wasm');
   headers.set('X-Content-Type-Options', 'nosniff');
   headers.set('Referrer-Policy', 'no-referrer');
   return new Response(await answer.blob(), { status: 200, headers });

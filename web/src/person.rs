@@ -1,6 +1,6 @@
 //! The person at the page: the files that were picked, and those to save or to share.
 
-use crate::Shared;
+use crate::program::Shared;
 use serde_json::{Value, json};
 use std::mem;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};

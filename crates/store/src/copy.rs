@@ -15,6 +15,10 @@ pub(crate) const PAGES_A_STEP: i32 = 512;
 pub(crate) fn copy_into(connection: &Connection, into: &Path) -> Result<(), StoreError> {
     let mut copy = Connection::open(into)?;
     use_alone(&copy)?;
+    // A connection that is alone keeps its journal, and a file beside one cannot be copied on. The
+    // new file needs none: it is not used if this fails.
+    #[cfg(target_family = "wasm")]
+    copy.pragma_update(None, "journal_mode", "OFF")?;
     Backup::new(connection, &mut copy)?.run_to_completion(PAGES_A_STEP, Duration::ZERO, None)?;
     // The copied header asks for a write-ahead log, which a copy that is only kept needs not.
     copy.pragma_update(None, "journal_mode", "DELETE")?;
