@@ -56,6 +56,7 @@ test('a day: join, rate, practise, hand in, and everything after a reload', asyn
   await hook('practice-sure-1').tap();
   await hook('practice-show-steps').tap();
   await hook('practice-next').tap();
+  await expect(hook('practice-sure-1')).toBeVisible();
   await hook('practice-stop').tap();
   await expect(hook('practice-summary')).toBeVisible();
 
