@@ -39,7 +39,10 @@ export class Site {
     await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
     const { port } = server.address() as AddressInfo;
     const site = new Site(`http://localhost:${port}${UNDER}`, server);
-    site.extra.set('blank.html', '<!doctype html><title>blank</title>');
+    site.extra.set(
+      'blank.html',
+      '<!doctype html><link rel="icon" href="data:," /><title>blank</title>',
+    );
     if (today) site.setToday(today);
     server.on('request', ({ url = '/' }, response) => {
       const path = decodeURIComponent(url.split('?')[0] ?? '/');

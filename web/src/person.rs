@@ -62,7 +62,9 @@ impl Person {
     }
 
     pub(crate) fn open_file(&self, name: String, bytes: Vec<u8>) {
-        self.state().opened.push(FileSource::from_bytes(name, bytes));
+        self.state()
+            .opened
+            .push(FileSource::from_bytes(name, bytes));
     }
 
     pub(crate) fn take_files(&self) -> Vec<Outgoing> {

@@ -92,7 +92,10 @@ impl Program {
                 let fields: [(&str, JsValue); 3] = [
                     ("name", file.name.into()),
                     ("type", file.media_type.into()),
-                    ("bytes", js_sys::Uint8Array::from(file.bytes.as_slice()).into()),
+                    (
+                        "bytes",
+                        js_sys::Uint8Array::from(file.bytes.as_slice()).into(),
+                    ),
                 ];
                 for (field, value) in fields {
                     // A new object refuses nothing.
@@ -139,5 +142,7 @@ pub async fn show_student(id: &str, store: Vec<u8>) -> Result<(), String> {
 }
 
 fn words(error: CallError) -> String {
-    serde_json::to_value(error).unwrap_or(Value::Null).to_string()
+    serde_json::to_value(error)
+        .unwrap_or(Value::Null)
+        .to_string()
 }

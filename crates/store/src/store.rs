@@ -121,7 +121,9 @@ impl<K: StoreKind> Store<K> {
         connection.pragma_update(None, "journal_mode", "WAL")?;
         // Where SQLite cannot keep a log, it keeps another journal in silence.
         #[cfg(target_family = "wasm")]
-        if connection.pragma_query_value(None, "journal_mode", |row| row.get::<_, String>(0))? != "wal" {
+        if connection.pragma_query_value(None, "journal_mode", |row| row.get::<_, String>(0))?
+            != "wal"
+        {
             return Err(StoreError::NotWritable {
                 detail: "no write-ahead log".to_owned(),
             });

@@ -2,9 +2,9 @@
 
 use super::DeviceDoor;
 use crate::context::copies::{StoreName, StoredCopy, check_store};
+use crate::context::disk;
 use crate::context::settings::{DeviceSettings, World};
 use crate::context::values::Nothing;
-use crate::context::disk;
 use crate::desk::ClassSummary;
 use crate::desk::lock_view::DeskLock;
 use crate::desk::removed::Removed;

@@ -151,9 +151,7 @@ impl Desk {
 
     /// Adds to a seat's practice of a concept on a date, as if its device had handed it in.
     pub fn practise(&self, seat: u32, on: &str, concept: &str, add: impl FnOnce(&mut Practice)) {
-        let here = (self.store)
-            .record_of(self.device(seat))
-            .unwrap();
+        let here = (self.store).record_of(self.device(seat)).unwrap();
         let concept = ConceptId::new(concept).unwrap();
         let mut entry = (here.practice().iter())
             .find(|entry| entry.date == date(on) && entry.concept == concept)

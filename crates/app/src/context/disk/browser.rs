@@ -99,14 +99,17 @@ fn no_place(error: OpfsSAHError) -> CallError {
 
 /// The name of a browser's exception, such as `QuotaExceededError`.
 fn name_of_exception(value: &JsValue) -> Option<String> {
-    js_sys::Reflect::get(value, &"name".into()).ok()?.as_string()
+    js_sys::Reflect::get(value, &"name".into())
+        .ok()?
+        .as_string()
 }
 
 fn fault(error: OpfsSAHError) -> io::Error {
     let kind = match &error {
         OpfsSAHError::FileNotFound(_) => io::ErrorKind::NotFound,
         OpfsSAHError::FileExists(_) => io::ErrorKind::AlreadyExists,
-        OpfsSAHError::NoCapacity => io::ErrorKind::StorageFull,
+        // Without room a write falls short, or fails by its name.
+        OpfsSAHError::NoCapacity | OpfsSAHError::ShortIo { .. } => io::ErrorKind::StorageFull,
         OpfsSAHError::Opfs { value, .. }
             if name_of_exception(value).as_deref() == Some("QuotaExceededError") =>
         {

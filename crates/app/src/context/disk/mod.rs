@@ -10,9 +10,9 @@ mod browser;
 mod system;
 
 #[cfg(target_family = "wasm")]
-pub use browser::{make_room, open_storage, put_file};
-#[cfg(target_family = "wasm")]
 pub(crate) use browser::*;
+#[cfg(target_family = "wasm")]
+pub use browser::{make_room, open_storage, put_file};
 #[cfg(not(target_family = "wasm"))]
 pub(crate) use system::*;
 
