@@ -2,25 +2,8 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from '@playwright/test';
-import { finders } from '../e2e/finders';
 import { expect, given, test } from './fixtures';
-
-/** Joins by the screens. */
-async function joinBy(page: Page, pack: string, code: string, nickname = 'Wren'): Promise<void> {
-  const { hook, hooks } = finders(page);
-  await hook('start-student').tap();
-  const chooser = page.waitForEvent('filechooser');
-  await hook('join-pick').tap();
-  await (await chooser).setFiles(pack);
-  await hook('join-next').tap();
-  await hook('join-code').fill(code);
-  await hook('join-next').tap();
-  await hook('join-nickname').fill(nickname);
-  await hook('join-avatar-heron').tap();
-  await hook('join-finish').tap();
-  await expect(hooks('rate-').first()).toBeVisible();
-}
+import { joinBy } from './screens';
 
 test('a day: join, rate, practise, hand in, and everything after a reload', async ({
   page,
