@@ -277,5 +277,7 @@ web_pages() {
   mkdir -p "$folder"
   cp -r ui/dist-web/. "$folder"
   web_program "$profile" "$folder/program"
+  # The program that prints, loaded when a student does.
+  web_program "$profile" "$folder/whole" --features desk
   node web/page/pages.mjs "$folder" >&2
 }

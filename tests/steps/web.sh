@@ -12,12 +12,12 @@ check "pages for a web space" web_pages web target/web-pages
 # What a first visit loads, without what is loaded for printing.
 size() {
   local most_bytes=$((2 * 1024 * 1024)) all=0 file bytes
-  for file in $(cd target/web-pages && find . -type f -not -path './whole/*' -not -path './sample/*'); do
+  for file in $(cd target/web-pages && find . -type f -not -path './whole-*' -not -path './sample/*'); do
     bytes=$(brotli --quality=11 --stdout "target/web-pages/$file" | wc -c)
     all=$((all + bytes))
     printf '%9d  %s\n' "$bytes" "$file"
   done | sort -rn
-  all=$(cd target/web-pages && find . -type f -not -path './whole/*' -not -path './sample/*' -print0 |
+  all=$(cd target/web-pages && find . -type f -not -path './whole-*' -not -path './sample/*' -print0 |
     xargs -0 -I{} sh -c 'brotli --quality=11 --stdout "{}" | wc -c' | awk '{ sum += $1 } END { print sum }')
   echo "$all bytes of $most_bytes"
   [ "$all" -le "$most_bytes" ]

@@ -36,7 +36,13 @@ function install(): void {
           waiting.get(data.id)?.(data);
           waiting.delete(data.id);
         };
-        const reply = await this.ask({ do: 'open', name: 'program', shares: false, student: null });
+        const reply = await this.ask({
+          do: 'open',
+          name: 'program',
+          shares: false,
+          student: null,
+          unlocked: [],
+        });
         if (!reply.failed && !reply.crashed) return performance.now() - began;
         worker.terminate();
         // The storage of the program before is free a moment later.

@@ -85,6 +85,15 @@ worker.addEventListener('fetch', (/** @type {any} */ event) => {
 async function answer(/** @type {string} */ wanted, /** @type {Request} */ request) {
   const choice = await (await caches.open(CHOICE)).match(at('version'));
   const kept = await caches.open(choice ? await choice.text() : KEPT);
+  const found = await kept.match(wanted);
+  if (found) return found;
+  // The program that prints is kept once it was asked for. Its name says its content.
+  const later = wanted.slice(worker.registration.scope.length);
+  if (/^whole-[0-9a-f]{16}\//.test(later)) {
+    const loaded = await fetched(later);
+    await kept.put(wanted, loaded.clone());
+    return loaded;
+  }
   // Class packs beside the page are not among the files.
-  return (await kept.match(wanted)) ?? fetch(request);
+  return fetch(request);
 }

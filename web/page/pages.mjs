@@ -3,7 +3,7 @@
 // FOLDER has the screens and the compiled program. This adds the worker, the service worker with
 // the list of all files, the manifest and the policy of the page.
 import { createHash } from 'node:crypto';
-import { cpSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -29,7 +29,21 @@ const POLICY = [
 const [folder] = process.argv.slice(2);
 if (!folder) throw new Error('usage: pages.mjs FOLDER');
 
-cpSync(join(HERE, 'worker.js'), join(folder, 'worker.js'));
+/** The digest of the files of a folder. */
+function digestOf(names) {
+  const digest = createHash('sha256');
+  for (const name of names) digest.update(name).update(readFileSync(join(folder, name)));
+  return digest.digest('hex').slice(0, 16);
+}
+
+// The program that prints is loaded later, maybe when a newer version lies there. So its folder has
+// the name of its content.
+const whole = existsSync(join(folder, 'whole'))
+  ? `whole-${digestOf(['whole/program.js', 'whole/program_bg.wasm'])}`
+  : 'whole';
+if (whole !== 'whole') renameSync(join(folder, 'whole'), join(folder, whole));
+const worker = readFileSync(join(HERE, 'worker.js'), 'utf8');
+writeFileSync(join(folder, 'worker.js'), worker.replace('%WHOLE%', whole));
 const icons = { 256: '128x128@2x.png', 512: 'icon.png' };
 for (const [size, name] of Object.entries(icons)) {
   cpSync(join(TOP, 'src-tauri/icons', name), join(folder, `icon-${size}.png`));
@@ -77,7 +91,7 @@ function filesIn(under = '') {
     .flatMap((entry) => {
       const path = under + entry.name;
       if (entry.isDirectory()) return filesIn(`${path}/`);
-      return /^(offline\.js|sample\/.*|whole\/.*|.*\.(br|gz|sfclass))$/.test(path) ? [] : [path];
+      return /^(offline\.js|sample\/.*|whole-.*|.*\.(br|gz|sfclass))$/.test(path) ? [] : [path];
     })
     .sort();
 }

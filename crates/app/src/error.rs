@@ -130,6 +130,10 @@ pub enum CallError {
         /// Why.
         why: PlaceTrouble,
     },
+    /// A part of the program is not on this device, and could not be loaded. Only the page in a
+    /// browser makes it.
+    #[error("a part of the program could not be loaded")]
+    NotLoaded,
     /// The person stopped a long job.
     #[error("stopped")]
     Cancelled,

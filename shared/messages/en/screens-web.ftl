@@ -14,3 +14,5 @@ error-no-place-refused = This browser is set to keep nothing.
 error-no-place-refused-do = Ask a grown-up to let this page keep its data. Then try again.
 error-no-place-full = This device has no room for your work.
 error-no-place-full-do = Ask a grown-up to make room. Then try again.
+error-not-loaded = This part of Surefoot is not on this device yet.
+error-not-loaded-do = Connect to the internet once. Then try again.

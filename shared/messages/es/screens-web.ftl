@@ -14,3 +14,5 @@ error-no-place-refused = Este navegador está configurado para no guardar nada.
 error-no-place-refused-do = Pide a una persona adulta que deje guardar datos a esta página. Después prueba otra vez.
 error-no-place-full = Este dispositivo no tiene espacio para tu trabajo.
 error-no-place-full-do = Pide a una persona adulta que haga espacio. Después prueba otra vez.
+error-not-loaded = Esta parte de Surefoot todavía no está en este dispositivo.
+error-not-loaded-do = Conéctate a internet una vez. Después prueba otra vez.

@@ -1,6 +1,6 @@
 import { invoke, isTauri } from '@tauri-apps/api/core';
 import type { CallError, Calls } from './contract';
-import { callInBrowser } from './web';
+import { callInBrowser, WebCallFailed } from './web';
 
 export type CallName = keyof Calls;
 
@@ -39,7 +39,7 @@ export async function call<N extends CallName>(
     try {
       return (await callInBrowser(name, args)) as Calls[N]['out'];
     } catch (error) {
-      throw failed(error);
+      throw failed(error instanceof WebCallFailed ? error.why : error);
     }
   }
   if (isTauri()) {

@@ -600,7 +600,7 @@ missing: VoiceMissing, } | { "code": "no_place",
 /**
  * Why.
  */
-why: PlaceTrouble, } | { "code": "cancelled" };
+why: PlaceTrouble, } | { "code": "not_loaded" } | { "code": "cancelled" };
 export type CarryAsked = { 
 /**
  * The profile's id.

@@ -63,6 +63,7 @@ const ERRORS: OfCode<CallError> = {
   locked: { code: 'locked' },
   files: { code: 'files', detail: 'x' },
   no_voice: { code: 'no_voice', missing: 'speech_dispatcher' },
+  not_loaded: { code: 'not_loaded' },
   no_place: { code: 'no_place', why: 'other_tab' },
   cancelled: { code: 'cancelled' },
 };

@@ -74,6 +74,7 @@ export function errorWords(error: Trouble): string[] {
       ];
     case 'cancelled':
       return [say('error-cancelled'), say('error-kept')];
+    case 'not_loaded':
     case 'internal':
     case 'storage':
     case 'disk_full':

@@ -1906,6 +1906,8 @@ export type MessageId =
   | 'error-no-place-refused-do'
   | 'error-no-place-full'
   | 'error-no-place-full-do'
+  | 'error-not-loaded'
+  | 'error-not-loaded-do'
   | 'strand-place-value'
   | 'strand-addition-subtraction'
   | 'strand-multiplication'

@@ -3,7 +3,7 @@ import type { CallError, Calls, Language } from '../contract';
 import { download, pick, share, shares } from './files';
 import { askToKeep, noteCarried } from './kept';
 import { speak, stopSpeaking } from './voice';
-import { type Asked, ProgramWorker, WorkerFailed } from './worker';
+import { type Asked, type ProgramName, ProgramWorker, WorkerFailed } from './worker';
 
 /** After a page is closed, its storage is free a moment later. */
 const OTHER_TAB_TRIES = 20;
@@ -12,7 +12,10 @@ const OTHER_TAB_WAIT_MS = 100;
 /** Calls after which the browser should not clear what it keeps. */
 const WORTH_KEEPING = new Set(['join', 'take_carry', 'hand_in', 'share_hand_in']);
 
-let opened: Promise<ProgramWorker> | null = null;
+/** Calls of the program that prints. */
+const PRINTS = new Set(['print_practice', 'print_path']);
+
+let opened: { name: ProgramName; worker: Promise<ProgramWorker> } | null = null;
 let onOpenedFiles = (): void => undefined;
 
 /** What the screens tell of their languages. */
@@ -52,13 +55,13 @@ async function shown(asked: URLSearchParams): Promise<ArrayBuffer | null> {
   return answer ? await answer.arrayBuffer() : null;
 }
 
-async function start(): Promise<ProgramWorker> {
+async function start(name: ProgramName, unlocked: string[]): Promise<ProgramWorker> {
   const asked = new URLSearchParams(location.search);
   const student = await shown(asked);
   for (let tried = 1; ; tried += 1) {
     const worker = new ProgramWorker();
     try {
-      await worker.ask({ do: 'open', name: 'program', shares: shares(), student });
+      await worker.ask({ do: 'open', name, shares: shares(), student, unlocked });
       await takeLinked(worker, asked);
       return worker;
     } catch (error) {
@@ -86,21 +89,39 @@ async function takeLinked(worker: ProgramWorker, asked: URLSearchParams): Promis
   history.replaceState(history.state, '', location.pathname);
 }
 
-/** The running program, started if it is not. */
-async function program(): Promise<ProgramWorker> {
-  opened ??= start();
+/** Puts the whole program in the place of the student's. */
+async function change(before: Promise<ProgramWorker>): Promise<ProgramWorker> {
+  const worker = await before;
+  const { unlocked } = await worker.ask({ do: 'end' });
+  worker.end('another program takes over');
+  return start('whole', unlocked);
+}
+
+/** The running program, started if it is not; the one that prints if `whole`. */
+async function program(whole = false): Promise<ProgramWorker> {
+  opened ??= { name: 'program', worker: start('program', []) };
+  // Set before it is there, so that other calls wait for it.
+  if (whole && opened.name !== 'whole') opened = { name: 'whole', worker: change(opened.worker) };
+  const mine = opened;
   try {
-    return await opened;
+    return await mine.worker;
   } catch (error) {
     // The next call tries again.
-    opened = null;
+    if (opened === mine) opened = null;
     throw error;
   }
 }
 
 type Outcome = { done: unknown } | { failed: CallError } | { pick: string[] } | { share: string };
 
-/** Makes a call. Throws the error of the call. */
+/** A call that failed in a browser. */
+export class WebCallFailed extends Error {
+  constructor(readonly why: CallError) {
+    super(why.code);
+  }
+}
+
+/** Makes a call. Throws `WebCallFailed`. */
 export async function callInBrowser(name: string, args: object): Promise<unknown> {
   if (name === 'speak') return read(args as Calls['speak']['args']);
   if (name === 'stop_speaking') {
@@ -112,18 +133,18 @@ export async function callInBrowser(name: string, args: object): Promise<unknown
   } catch (error) {
     if (!(error instanceof WorkerFailed)) throw error;
     if (error.crashed) opened = null;
-    throw error.why;
+    throw new WebCallFailed(error.why);
   }
 }
 
 async function read({ text, language }: Calls['speak']['args']): Promise<object> {
   const why: CallError = { code: 'no_voice', missing: 'system_voice' };
-  if (!(await speak(text, words.voices(language)))) throw why;
+  if (!(await speak(text, words.voices(language)))) throw new WebCallFailed(why);
   return {};
 }
 
 async function ask(asked: Asked & { do: 'call' }): Promise<unknown> {
-  const worker = await program();
+  const worker = await program(PRINTS.has(asked.name));
   const { answer, files } = await worker.ask(asked);
   const outcome = JSON.parse(answer) as Outcome;
   if ('pick' in outcome) {

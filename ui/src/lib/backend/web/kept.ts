@@ -3,8 +3,8 @@
 /** Asks the browser not to clear what it keeps when space is short. It may refuse. */
 export function askToKeep(): void {
   // Missing where the page does not come by https.
-  const storage = (navigator as Partial<Navigator>).storage;
-  void storage?.persist?.().catch(() => false);
+  const { storage } = navigator as Partial<Navigator>;
+  void storage?.persist().catch(() => false);
 }
 
 const carried = (student: string) => `carried-${student}`;

@@ -13,8 +13,18 @@ export interface Answer {
   files: WebFile[];
 }
 
+/** The student's program, or the whole one, which prints. */
+export type ProgramName = 'program' | 'whole';
+
 export type Asked =
-  | { do: 'open'; name: 'program' | 'whole'; shares: boolean; student: ArrayBuffer | null }
+  | {
+      do: 'open';
+      name: ProgramName;
+      shares: boolean;
+      student: ArrayBuffer | null;
+      unlocked: string[];
+    }
+  | { do: 'end' }
   | {
       do: 'call';
       name: string;
@@ -45,6 +55,7 @@ interface Reply {
   id: number;
   failed?: string;
   crashed?: string;
+  missing?: string;
 }
 
 /** A running worker. */
@@ -61,6 +72,7 @@ export class ProgramWorker {
   }
 
   ask(asked: Asked & { do: 'call' }): Promise<Answer>;
+  ask(asked: { do: 'end' }): Promise<{ unlocked: string[] }>;
   ask(asked: Asked): Promise<unknown>;
   ask(asked: Asked): Promise<unknown> {
     this.#last += 1;
@@ -78,6 +90,8 @@ export class ProgramWorker {
     if (reply.crashed !== undefined) {
       waiting.failed(fault(reply.crashed));
       this.end(reply.crashed);
+    } else if (reply.missing !== undefined) {
+      waiting.failed(new WorkerFailed({ code: 'not_loaded' }, true));
     } else if (reply.failed !== undefined) {
       waiting.failed(new WorkerFailed(JSON.parse(reply.failed) as CallError, false));
     } else {
