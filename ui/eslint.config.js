@@ -15,6 +15,7 @@ export default defineConfig(
       'dist',
       'dist-bridge',
       'dist-pseudo',
+      'dist-web',
       'dist-contact',
       'node_modules',
       'coverage',

@@ -20,10 +20,14 @@ function conceptsByGrade(): Record<number, number> {
 }
 
 export default defineConfig({
+  // A school puts the pages into any folder.
+  ...(process.env.WEB === '1' ? { base: './' } : {}),
   plugins: [svelte(), languages(), tooOld()],
   // The door for tests in a browser; left out of what is shipped.
   define: {
     __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1'),
+    // The way in for a browser, where a worker holds the program.
+    __WEB__: JSON.stringify(process.env.WEB === '1'),
     // For the live totals while a class is set up, without the catalogue itself.
     __CONCEPTS_BY_GRADE__: JSON.stringify(conceptsByGrade()),
   },

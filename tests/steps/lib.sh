@@ -232,3 +232,52 @@ check_beside() {
   while [ "$(jobs -rp | wc -l)" -ge 2 ]; do wait -n || true; done
   check "$@" &
 }
+
+# What Debian has where Rust's own library for a browser is missing: it is then built from source.
+WEB_PACKAGES=(rustc-web cargo-web rust-web-src clang-19 lld-19 llvm-19)
+
+# web_cargo COMMAND...: cargo on the student's program for a browser.
+web_cargo() {
+  local command=$1 target=wasm32-unknown-unknown
+  shift
+  local cargo=(cargo) more=()
+  export CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUSTFLAGS='--cfg getrandom_backend="wasm_js"'
+  # Nothing searches text or places.
+  export SQLITE_WASM_RS_FLAGS="-USQLITE_ENABLE_FTS5 -USQLITE_ENABLE_RTREE -USQLITE_ENABLE_SESSION -USQLITE_ENABLE_PREUPDATE_HOOK"
+  if [ ! -d "$(rustc --print target-libdir --target $target)" ]; then
+    system_packages "${WEB_PACKAGES[@]}"
+    # The packaged linker is a link that leads nowhere.
+    cargo=(env RUSTC=/usr/bin/rustc RUSTC_BOOTSTRAP=1
+      CC_wasm32_unknown_unknown=clang-19 AR_wasm32_unknown_unknown=llvm-ar-19
+      CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_LINKER=wasm-ld-19 /usr/bin/cargo)
+    more=(-Zbuild-std=std,panic_abort)
+  fi
+  "${cargo[@]}" "$command" --locked -p surefoot-web --target $target \
+    --target-dir "$CARGO_TARGET_DIR/web" "${more[@]}" "$@"
+}
+
+# web_program PROFILE FOLDER [FEATURES...]: compiles the student's program for a browser and
+# writes it into a folder.
+web_program() {
+  local profile=$1 folder=$2 built=$CARGO_TARGET_DIR/web
+  shift 2
+  web_cargo build --profile "$profile" "$@"
+  cargo build --locked --quiet --release --manifest-path web/bindgen/Cargo.toml \
+    --target-dir "$built/bindgen"
+  mkdir -p "$folder"
+  "$built/bindgen/release/surefoot-bindgen" \
+    "$built/wasm32-unknown-unknown/$profile/surefoot_web.wasm" "$folder"
+}
+
+# web_pages PROFILE FOLDER: makes the folder that a school puts on its web space.
+web_pages() {
+  local profile=$1 folder=$2
+  screens dist-web env WEB=1 npm --prefix ui run build -- --outDir dist-web --emptyOutDir
+  rm -rf "$folder"
+  mkdir -p "$folder"
+  cp -r ui/dist-web/. "$folder"
+  web_program "$profile" "$folder/program"
+  # The program that prints, loaded when a student does.
+  web_program "$profile" "$folder/whole" --features desk
+  node web/page/pages.mjs "$folder" >&2
+}

@@ -1,6 +1,7 @@
 // Every test gets its own program behind the screens, and a page that fails the test on
 // errors, refused styles, warnings, messages without words and requests to other hosts.
 import { test as base, type BrowserContext, expect, type Request } from '@playwright/test';
+import { InBrowser } from '../e2e-web/in-browser';
 import { Bridge } from './bridge';
 import { type Finders, finders } from './finders';
 import { SAMPLE, TODAY } from './places';
@@ -14,16 +15,26 @@ export interface Options {
   sample: boolean;
   /** Whether program and screens have the pseudo-language. */
   pseudo: boolean;
+  /** Whether the student's program runs in a browser: `./test web`. */
+  inBrowser: boolean;
 }
 
 interface Fixtures extends Finders {
   bridge: Bridge;
+  /** The student's program in a browser, where it runs there. */
+  program: InBrowser | null;
 }
 
 export const test = base.extend<Options & Fixtures>({
   today: [TODAY, { option: true }],
   sample: [false, { option: true }],
   pseudo: [false, { option: true }],
+  inBrowser: [false, { option: true }],
+  program: async ({ inBrowser, bridge, browser, today }, use) => {
+    const program = inBrowser ? await InBrowser.start(bridge, browser, today) : null;
+    await use(program);
+    await program?.stop();
+  },
   bridge: async ({ today, sample, pseudo }, use) => {
     const bridge = await Bridge.start(today, sample ? SAMPLE : undefined, pseudo);
     if (sample) await bridge.call('enter_sample', {});
@@ -31,8 +42,9 @@ export const test = base.extend<Options & Fixtures>({
     await bridge.stop();
   },
   baseURL: async ({ bridge }, use) => use(bridge.url),
-  context: async ({ context, bridge }, use) => {
+  context: async ({ context, bridge, program }, use) => {
     const trouble = await watch(context, bridge.url);
+    await program?.answer(context);
     await use(context);
     expect(trouble, 'errors, refused styles, missing words, requests to elsewhere').toEqual([]);
   },

@@ -1,11 +1,16 @@
 import { mount } from 'svelte';
 import './lib/theme/base.css';
 import { keepFocus } from './lib/keep-focus';
-import { call } from './lib/backend';
-import { exercisesFrom, LANGUAGES, loadWords, lookup, setLanguage } from './lib/words';
+import { call, prepare } from './lib/backend';
+import { exercisesFrom, LANGUAGES, lineOf, loadWords, lookup, say, setLanguage } from './lib/words';
 import App from './App.svelte';
 
 exercisesFrom((language) => call('exercise_words', { language }));
+
+prepare({
+  downloads: () => say('web-downloads'),
+  voices: (language) => lineOf(language).voices,
+});
 
 const target = document.getElementById('app');
 // The device's language, until the settings are loaded.

@@ -4,9 +4,6 @@ use crate::error::CallError;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
-use std::any::TypeId;
-use std::collections::{BTreeMap, BTreeSet};
-use ts_rs::{Config, TS, TypeVisitor};
 
 /// A group of calls with a state of its own.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,53 +38,34 @@ pub(crate) fn make<A: DeserializeOwned, R: Serialize>(
     })
 }
 
-/// TypeScript declarations of types and of the types in them.
-#[derive(Default)]
-pub(crate) struct Declarations {
-    config: Config,
-    by_name: BTreeMap<String, String>,
-    seen: BTreeSet<TypeId>,
-}
+#[cfg(feature = "desk")]
+mod declarations;
+#[cfg(feature = "desk")]
+pub(crate) use declarations::Declarations;
 
-impl Declarations {
-    /// Adds a type and returns its name.
-    pub(crate) fn add<T: TS + 'static + ?Sized>(&mut self) -> String {
-        self.visit::<T>();
-        T::name(&self.config)
-    }
-
-    pub(crate) fn text(&self) -> String {
-        let lines = self.by_name.values().map(|text| format!("export {text}\n"));
-        lines.collect()
-    }
-}
-
-impl TypeVisitor for Declarations {
-    fn visit<T: TS + 'static + ?Sized>(&mut self) {
-        // Expressions hold expressions: a second visit would not end.
-        if !self.seen.insert(TypeId::of::<T>()) {
-            return;
-        }
-        if T::output_path().is_some() {
-            let name = T::ident(&self.config);
-            if self.by_name.contains_key(&name) {
-                return;
-            }
-            let declaration = T::decl(&self.config);
-            self.by_name.insert(name, declaration);
-        }
-        T::visit_dependencies(self);
-        T::visit_generics(self);
-    }
-}
-
-/// Expands the table into `CALLS`, `dispatch` and `typescript`.
+/// Expands the table into `CALLS`, `dispatch` and `typescript`. The last door is left out with its
+/// feature, and so is a call that has a condition of its own.
 macro_rules! calls {
-    ($( $door:ident ($kind:ident) { $( $name:ident ( $arg:ty ) -> $out:ty ; )* } )*) => {
+    (
+        $( $door:ident ($kind:ident) {
+            $( $(#[$on:meta])* $name:ident ( $arg:ty ) -> $out:ty ; )*
+        } )*
+        #[cfg(feature = "desk")]
+        $last:ident ($last_kind:ident) {
+            $( $last_name:ident ( $last_arg:ty ) -> $last_out:ty ; )*
+        }
+    ) => {
         /// Every call with its door.
-        pub const CALLS: &[Call] = &[$($(
-            Call { name: stringify!($name), door: Door::$kind },
-        )*)*];
+        pub const CALLS: &[Call] = &[
+            $($(
+                $(#[$on])*
+                Call { name: stringify!($name), door: Door::$kind },
+            )*)*
+            $(
+                #[cfg(feature = "desk")]
+                Call { name: stringify!($last_name), door: Door::$last_kind },
+            )*
+        ];
 
         /// Makes the call of this name.
         ///
@@ -99,19 +77,29 @@ macro_rules! calls {
             args: serde_json::Value,
         ) -> Result<serde_json::Value, CallError> {
             match name {
-                $($( stringify!($name) => {
-                    if Door::$kind == Door::Desk {
-                        app.desk.refuse_locked()?;
+                $($(
+                    $(#[$on])*
+                    stringify!($name) => {
+                        $crate::calls::make(args, |args: $arg| -> Result<$out, CallError> {
+                            app.$door.$name(args)
+                        })
                     }
-                    $crate::calls::make(args, |args: $arg| -> Result<$out, CallError> {
-                        app.$door.$name(args)
-                    })
-                } )*)*
+                )*)*
+                $(
+                    #[cfg(feature = "desk")]
+                    stringify!($last_name) => {
+                        app.$last.refuse_locked()?;
+                        $crate::calls::make(args, |args: $last_arg| -> Result<$last_out, CallError> {
+                            app.$last.$last_name(args)
+                        })
+                    }
+                )*
                 other => Err(CallError::UnknownCall { name: other.to_owned() }),
             }
         }
 
         /// The content of `ui/src/lib/backend/contract.ts`.
+        #[cfg(feature = "desk")]
         #[must_use]
         pub fn typescript() -> String {
             let mut types = $crate::calls::Declarations::default();
@@ -124,8 +112,15 @@ macro_rules! calls {
                 )*
                 doors += "}\n";
             )*
+            doors += concat!("export interface ", stringify!($last_kind), "Calls {\n");
+            $(
+                let (args, out) = (types.add::<$last_arg>(), types.add::<$last_out>());
+                doors += &format!("  {}: {{ args: {args}; out: {out} }};\n", stringify!($last_name));
+            )*
+            doors += "}\n";
             types.add::<CallError>();
-            let all = [$(concat!(stringify!($kind), "Calls")),*].join(" & ");
+            let all = [$(concat!(stringify!($kind), "Calls"),)* concat!(stringify!($last_kind), "Calls")]
+                .join(" & ");
             format!(
                 "// Written by `WRITE_CONTRACT=1 cargo test --test contract`; do not edit.\n\
                  {}{doors}export type Calls = {all};\n",

@@ -124,6 +124,16 @@ pub enum CallError {
         /// What is missing.
         missing: VoiceMissing,
     },
+    /// The browser gives the program no place for its data.
+    #[error("no place for data: {why:?}")]
+    NoPlace {
+        /// Why.
+        why: PlaceTrouble,
+    },
+    /// A part of the program is not on this device, and could not be loaded. Only the page in a
+    /// browser makes it.
+    #[error("a part of the program could not be loaded")]
+    NotLoaded,
     /// The person stopped a long job.
     #[error("stopped")]
     Cancelled,
@@ -141,6 +151,20 @@ pub enum VoiceMissing {
     TabletVoice,
     /// This shell cannot read aloud.
     Everything,
+}
+
+/// Why a browser gives the program no place for its data.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum PlaceTrouble {
+    /// Another tab or window has it.
+    OtherTab,
+    /// This browser has none, or none in a private window.
+    Missing,
+    /// The browser was told to keep nothing.
+    Refused,
+    /// It is full.
+    Full,
 }
 
 /// A file or folder that could not be used.

@@ -1,9 +1,11 @@
 //! Turns the errors of the crates below into those of calls.
 
 use crate::error::CallError;
+#[cfg(feature = "desk")]
 use surefoot_desk::DeskError;
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_record::{Field, Rule, Thing};
+#[cfg(feature = "desk")]
 use surefoot_report::ReportError;
 use surefoot_store::StoreError;
 use surefoot_student::StudentError;
@@ -61,6 +63,7 @@ impl From<StudentError> for CallError {
     }
 }
 
+#[cfg(feature = "desk")]
 impl From<DeskError> for CallError {
     fn from(error: DeskError) -> Self {
         match error {
@@ -89,6 +92,7 @@ impl From<std::io::Error> for CallError {
     }
 }
 
+#[cfg(feature = "desk")]
 impl From<ReportError> for CallError {
     fn from(error: ReportError) -> Self {
         let amount = |rule| Self::Invalid {

@@ -9,21 +9,35 @@
 //! chose. It must never know the window, the terminal or the words of a language.
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+// A student's program has no sample class, no jobs and no class folder of a desk.
+#![cfg_attr(not(feature = "desk"), allow(dead_code))]
 
 mod app;
 mod calls;
 mod context;
+#[cfg(feature = "desk")]
 pub mod demo;
+#[cfg(feature = "desk")]
+mod desk;
+#[cfg(not(feature = "desk"))]
+#[path = "no_desk.rs"]
 mod desk;
 mod device;
 mod error;
 mod error_from;
 mod escaped;
 mod lock;
+#[cfg(feature = "desk")]
 mod read_files;
+#[cfg(feature = "desk")]
 pub mod reports;
 mod student;
 mod voice;
+
+/// Items of the teacher's side.
+macro_rules! of_desk {
+    ($($item:item)*) => { $(#[cfg(feature = "desk")] $item)* };
+}
 
 pub use app::App;
 pub use calls::{Call, Door};
@@ -33,6 +47,8 @@ pub use context::class_folder::{
 pub use context::clock::{Clock, DeviceClock, FixedClock, Moment, latest_weekday};
 pub use context::copies::{CopyKind, StoreName, StoredCopy};
 pub use context::data_paths::WorldPaths;
+#[cfg(target_family = "wasm")]
+pub use context::disk::{make_room, open_storage, put_file};
 pub use context::document_folder::{Document, DocumentKind, DocumentTree, Wanted, folder_of};
 pub use context::file_dialogs::{FileDialogs, FileKind, FileSource};
 pub use context::folder::{file_at, files_in, write_atomic};
@@ -41,6 +57,7 @@ pub use context::picked::{OpenSealed, PickedSealed};
 pub use context::settings::{DeviceSettings, Theme, World};
 pub use context::values::{FileMade, Nothing};
 pub use context::wipe::wipe_folder;
+of_desk! {
 pub use desk::assignments::{Assign, AssignmentId};
 pub use desk::board::{ClassConcept, GroupBoard};
 pub use desk::class::{
@@ -53,7 +70,6 @@ pub use desk::entry::{Entries, EntryAsked};
 pub use desk::folder::ClassFolderState;
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
 pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
-pub use desk::lock_view::DeskLock;
 pub use desk::moves::{DeviceMove, SeatMove, TransferAsked, TransferOpened};
 pub use desk::own::{ConceptsPicked, OwnExerciseId, OwnExerciseTry, OwnImportAsked, OwnImportId};
 pub use desk::print::{ReportAsked, WithoutFont};
@@ -63,22 +79,28 @@ pub use desk::roster::RosterText;
 pub use desk::talk::{TalkAsked, TalkNoted};
 pub use desk::taught_again::{TaughtAgainId, TaughtAgainNoted};
 pub use desk::warm_up::{WarmUpAsked, WarmUpChange};
-pub use desk::{ClassId, DeskDoor, SeatId};
+pub use desk::{ClassId, SeatId};
+}
+pub use desk::DeskDoor;
+pub use desk::lock_view::DeskLock;
 pub use device::DeviceDoor;
 pub use device::backups::BackUp;
 pub use device::copies::Copies;
+#[cfg(feature = "desk")]
 pub use device::desk_lock::{DeskIdle, DeskPassphrase, IDLE_MINUTES, NewDeskLock};
 pub use device::opened::{NotTaken, OpenedFiles};
 pub use device::removal::RemoveStudent;
 pub use device::restore::{RestoreCopy, Restored};
 pub use device::start::{DamagedStore, MessageFile, Start, WordsOf, YearOver};
 pub use device::voice::ReadAloud;
-pub use error::{CallError, VoiceMissing};
+pub use error::{CallError, PlaceTrouble, VoiceMissing};
 pub use escaped::escaped;
+of_desk! {
 pub use read_files::bank_files::bank_files;
 pub use read_files::hand_in_files::import_files;
 pub use reports::options::{PrintOptions, PrintPaper};
 pub use reports::values::{ReportField, ReportValues};
+}
 pub use student::carry::{CarryAsked, CarryDone};
 pub use student::check_in::{CheckInTap, DaySaid, StudentDay};
 pub use student::folder::{ShownFolder, VisitAsked, Visited};
@@ -87,6 +109,7 @@ pub use student::join::{Join, PackOffer, PackTaken, SeatCodeRead, SeatCodeTyped,
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
 pub use student::practice::{AnswerGiven, ConfidenceSaid, DraftKept, ExerciseId, PracticeAsked};
+#[cfg(feature = "desk")]
 pub use student::print::{PathPrint, StudentPrint};
 pub use student::settings::NewStudentSettings;
 pub use student::{StudentDoor, StudentId};
@@ -94,6 +117,7 @@ pub use surefoot_catalogue::Language;
 pub use voice::{NoVoice, Voice};
 
 use chrono::NaiveDate;
+of_desk! {
 use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
 use surefoot_desk::{
@@ -107,6 +131,7 @@ use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView, TaughtAgainLog, WarmUp};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_report::page::ReportPage;
+}
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};
 
@@ -115,8 +140,11 @@ calls::calls! {
         start(Nothing) -> Start;
         save_device_settings(DeviceSettings) -> Start;
         exercise_words(WordsOf) -> Vec<MessageFile>;
+        #[cfg(feature = "desk")]
         make_sample(Nothing) -> JobId;
+        #[cfg(feature = "desk")]
         enter_sample(Nothing) -> Start;
+        #[cfg(feature = "desk")]
         leave_sample(Nothing) -> Start;
         job(JobId) -> JobState;
         cancel_job(JobId) -> JobState;
@@ -126,14 +154,23 @@ calls::calls! {
         back_up(BackUp) -> FileMade;
         pick_backup(Nothing) -> Option<PickedSealed>;
         restore_backup(OpenSealed) -> Restored;
+        #[cfg(feature = "desk")]
         desk_lock(Nothing) -> DeskLock;
+        #[cfg(feature = "desk")]
         unlock_desk(DeskPassphrase) -> Unlocked;
+        #[cfg(feature = "desk")]
         lock_desk(Nothing) -> DeskLock;
+        #[cfg(feature = "desk")]
         use_desk(Nothing) -> Nothing;
+        #[cfg(feature = "desk")]
         set_desk_lock(NewDeskLock) -> Unlocked;
+        #[cfg(feature = "desk")]
         set_desk_idle(DeskIdle) -> DeskLock;
+        #[cfg(feature = "desk")]
         begin_new_desk(Nothing) -> Restored;
+        #[cfg(feature = "desk")]
         projector_classes(Nothing) -> Vec<ClassTitle>;
+        #[cfg(feature = "desk")]
         projector(ClassId) -> ProjectorDay;
         remove_student(RemoveStudent) -> Start;
         remove_everything(Nothing) -> Start;
@@ -172,7 +209,9 @@ calls::calls! {
         make_carry(CarryAsked) -> FileMade;
         pick_carry(Nothing) -> Option<PickedSealed>;
         take_carry(OpenSealed) -> CarryDone;
+        #[cfg(feature = "desk")]
         print_practice(StudentPrint) -> FileMade;
+        #[cfg(feature = "desk")]
         print_path(PathPrint) -> FileMade;
         pick_shown_folder(Nothing) -> Option<FolderShown>;
         pack_for_code(FolderCode) -> PackFound;
@@ -182,6 +221,7 @@ calls::calls! {
         use_shown_folder(StudentId) -> ShownFolder;
         visit_folders(VisitAsked) -> Visited;
     }
+    #[cfg(feature = "desk")]
     desk (Desk) {
         read_roster(RosterText) -> Roster;
         pick_roster(Nothing) -> Option<RosterFile>;

@@ -88,7 +88,7 @@ impl Tuning {
 }
 
 fn sigmoid(x: f64) -> f64 {
-    1.0 / (1.0 + (-x).exp())
+    1.0 / (1.0 + libm::exp(-x))
 }
 
 /// Returns the weight of an answer as evidence of knowing, from 0 to 1. The rest is evidence
@@ -158,7 +158,7 @@ impl Belief {
         let top = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let mut sum = 0.0;
         for log in &mut logs {
-            *log = (*log - top).exp();
+            *log = libm::exp(*log - top);
             sum += *log;
         }
         logs.map(|w| w / sum)
@@ -205,7 +205,7 @@ impl Estimator {
         for decay in 0..DECAYS {
             for days in 0..MOST_DAYS {
                 #[expect(clippy::cast_precision_loss, reason = "a few hundred at most")]
-                left.push((days as f64 + 0.5).powf(-(decay as f64) * DECAY_STEP));
+                left.push(libm::pow(days as f64 + 0.5, -(decay as f64) * DECAY_STEP));
             }
         }
         Self { tuning, left }
@@ -249,7 +249,7 @@ impl Estimator {
     }
 
     fn logit(&self, strength: f64) -> f64 {
-        self.tuning.slope * ((strength + 0.02).ln() - self.tuning.threshold)
+        self.tuning.slope * (libm::log(strength + 0.02) - self.tuning.threshold)
     }
 
     /// Leaves a trace.
@@ -288,7 +288,7 @@ impl Estimator {
         let t = &self.tuning;
         for (log, ease) in belief.log_likelihood.iter_mut().zip(EASES) {
             let right = t.guess + (1.0 - t.guess - t.slip) * sigmoid(logit + ease);
-            *log += trust * (credit * right.ln() + (1.0 - credit) * (1.0 - right).ln());
+            *log += trust * (credit * libm::log(right) + (1.0 - credit) * libm::log(1.0 - right));
         }
         belief.answers += 1;
     }

@@ -234,7 +234,7 @@ impl StudentMemory {
         };
         let pull = pull_of_rating(track.open_rating().map(|rating| rating.value));
         prospect.gain.max(0.0) * unlocks * pull * focus
-            / relative_minutes.powf(tuning.minutes_power)
+            / libm::pow(relative_minutes, tuning.minutes_power)
     }
 
     fn reason(&self, concept: &ConceptMemory, evening: &Evening) -> Reason {

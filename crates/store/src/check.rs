@@ -47,9 +47,23 @@ pub(crate) fn read_only(path: &Path) -> Result<Connection, StoreError> {
         path,
         OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX,
     )?;
+    use_alone(&connection)?;
     connection.busy_timeout(BUSY_WAIT)?;
     connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
     Ok(connection)
+}
+
+/// In a browser, lets a new connection keep the index of its log in its own memory: there is none
+/// that connections share. One connection has a file at a time, and one program has all files.
+#[cfg(target_family = "wasm")]
+pub(crate) fn use_alone(connection: &Connection) -> Result<(), StoreError> {
+    Ok(connection.pragma_update(None, "locking_mode", "EXCLUSIVE")?)
+}
+
+/// Does nothing where connections share the memory of a log.
+#[cfg(not(target_family = "wasm"))]
+pub(crate) fn use_alone(_: &Connection) -> Result<(), StoreError> {
+    Ok(())
 }
 
 /// Refuses what [`schema`] refuses by the first bytes of the file, if it has no log and no

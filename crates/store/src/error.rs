@@ -1,6 +1,7 @@
 //! Why a store could not be used.
 
 use rusqlite::ErrorCode;
+use rusqlite::ffi::SQLITE_IOERR_WRITE;
 use surefoot_record::Thing;
 use thiserror::Error;
 
@@ -74,6 +75,14 @@ impl From<rusqlite::Error> for StoreError {
         match error.sqlite_error_code() {
             Some(ErrorCode::DatabaseCorrupt | ErrorCode::NotADatabase) => Self::Damaged { detail },
             Some(ErrorCode::DiskFull) => Self::Full,
+            // In a browser without room a write falls short.
+            Some(ErrorCode::SystemIoFailure)
+                if cfg!(target_family = "wasm")
+                    && (error.sqlite_error())
+                        .is_some_and(|found| found.extended_code == SQLITE_IOERR_WRITE) =>
+            {
+                Self::Full
+            }
             Some(ErrorCode::CannotOpen | ErrorCode::ReadOnly | ErrorCode::PermissionDenied) => {
                 Self::NotWritable { detail }
             }

@@ -2,7 +2,7 @@
 
 use crate::check::{
     BUSY_WAIT, IntegrityCheck, StoreKind, be_alone, check_file, inspect, read_only,
-    refuse_by_header,
+    refuse_by_header, use_alone,
 };
 use crate::copy::copy_into;
 use crate::error::StoreError;
@@ -112,12 +112,22 @@ impl<K: StoreKind> Store<K> {
                 detail: "read-only".to_owned(),
             });
         }
+        use_alone(&connection)?;
         connection.busy_timeout(BUSY_WAIT)?;
         if alone {
             be_alone(&connection)?;
         }
         let found = inspect::<K>(&connection, integrity)?;
         connection.pragma_update(None, "journal_mode", "WAL")?;
+        // Where SQLite cannot keep a log, it keeps another journal in silence.
+        #[cfg(target_family = "wasm")]
+        if connection.pragma_query_value(None, "journal_mode", |row| row.get::<_, String>(0))?
+            != "wal"
+        {
+            return Err(StoreError::NotWritable {
+                detail: "no write-ahead log".to_owned(),
+            });
+        }
         connection.pragma_update(
             None,
             "synchronous",
@@ -126,7 +136,8 @@ impl<K: StoreKind> Store<K> {
                 Durability::Relaxed => "NORMAL",
             },
         )?;
-        if durability == Durability::Full {
+        // In a browser a closed store has no log, because a file can only be copied without one.
+        if durability == Durability::Full && cfg!(not(target_family = "wasm")) {
             // A log that SQLite removes leaves its rows on the disk.
             connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
         }

@@ -15,6 +15,7 @@ const SKIPPED: &[&str] = &[
     "dist-bridge",
     "dist-contact",
     "dist-pseudo",
+    "dist-web",
     "gen",
     "shots",
     "__pycache__",

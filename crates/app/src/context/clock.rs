@@ -1,7 +1,11 @@
 //! The only clock. It knows dates and how much time has passed, and no time of day.
 
 use chrono::{Datelike, NaiveDate, Weekday};
-use std::time::{Duration, Instant, SystemTime};
+use std::time::Duration;
+#[cfg(not(target_family = "wasm"))]
+use std::time::{Instant, SystemTime};
+#[cfg(target_family = "wasm")]
+use web_time::{Instant, SystemTime};
 
 /// A clock.
 pub trait Clock: Send + Sync {

@@ -6,7 +6,7 @@
 
 use super::Context;
 use super::data_paths::is_student_id;
-use super::disk::sync_folder;
+use super::disk::{self, sync_folder};
 use super::folder::{entries, make_folder, name_of};
 use super::settings::World;
 use super::wipe::{Part, wipe_store};
@@ -15,7 +15,6 @@ use crate::lock::lock;
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
-use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_record::Thing;
 use surefoot_store::{DeskStore, StoreError, StudentStore};
@@ -249,7 +248,7 @@ impl Context {
     /// Refuses a store whose file is empty or missing although copies of it exist.
     pub(crate) fn refuse_emptied(&self, store: &StoreName) -> Result<(), CallError> {
         let path = self.store_path(store)?;
-        let emptied = fs::metadata(&path).map_or(true, |found| found.len() == 0);
+        let emptied = disk::is_empty(&path);
         let has_copies = || {
             self.copy_paths(store)
                 .is_ok_and(|copies| copies.iter().any(|(_, c)| c.kind == CopyKind::Daily))

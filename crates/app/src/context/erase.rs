@@ -1,14 +1,22 @@
 //! Removing what was deleted from a store, and a store's copies.
 
 use super::Context;
-use super::copies::{StoreName, check_store};
-use super::disk::sync_folder;
-use super::wipe::{Part, overwrite, wipe_beside, wipe_folder, wipe_store};
-use crate::error::{CallError, files};
-use std::fs::File;
-use std::path::Path;
-use surefoot_store::desk::key_facts;
-use surefoot_store::{DeskStore, Durability, StoreError};
+use super::copies::StoreName;
+use super::wipe::{wipe_folder, wipe_store};
+use crate::error::CallError;
+#[cfg(feature = "desk")]
+use for_desk::*;
+#[cfg(feature = "desk")]
+mod for_desk {
+    pub(super) use crate::context::copies::check_store;
+    pub(super) use crate::context::disk::{overwrite, sync_folder};
+    pub(super) use crate::context::wipe::{Part, wipe_beside};
+    pub(super) use crate::error::files;
+    pub(super) use std::fs::File;
+    pub(super) use std::path::Path;
+    pub(super) use surefoot_store::desk::key_facts;
+    pub(super) use surefoot_store::{DeskStore, Durability, StoreError};
+}
 
 /// Writes the desk at `path` anew without what was deleted, and wipes its earlier file and log.
 /// The desk must be closed.
@@ -18,12 +26,14 @@ use surefoot_store::{DeskStore, Durability, StoreError};
 ///
 /// Deleting rows alone leaves them in pages of the log, between the rows of a page, and in
 /// blocks of the disk that a file gave back.
+#[cfg(feature = "desk")]
 pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
     replace_desk(path, |desk, into| Ok(desk.write_anew(into)?))
 }
 
 /// Replaces the desk at `path` by the one that `write` writes, and wipes its earlier file and
 /// log. The desk must be closed. A kill leaves the earlier desk or the new one.
+#[cfg(feature = "desk")]
 pub(crate) fn replace_desk(
     path: &Path,
     write: impl FnOnce(&DeskStore, &Path) -> Result<(), CallError>,
@@ -56,6 +66,7 @@ impl Context {
     /// # Errors
     /// The first error of a copy that cannot be wiped. The others are wiped, and the next call
     /// tries again.
+    #[cfg(feature = "desk")]
     pub(crate) fn finish_lock(&self, desk: &DeskStore) -> Result<(), CallError> {
         let Some(before) = desk.replaced_key()? else {
             return Ok(());

@@ -1,10 +1,11 @@
 //! Files and folders with paths.
 
+use super::disk;
 use super::file_dialogs::{FileKind, FileSource};
 use super::wipe::wipe;
 use crate::error::{CallError, files};
 use std::fs::{self, File};
-use std::io::{self, Read, Write as _};
+use std::io::{self, Read};
 use std::path::{Path, PathBuf};
 
 /// A file at a path that a person chose. Follows a link; refuses to read a pipe, a device or a
@@ -50,72 +51,15 @@ pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
 /// Both steps are synced to the disk. If a step fails, the earlier file is unchanged.
 pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     // Others read a class pack, so the file gets the usual rights within the person's umask.
-    write_whole(path, bytes, 0o666)
+    disk::write_usual(path, bytes)
 }
 
 /// Writes a file as [`write_atomic`] does. Only this user may read it.
 pub(crate) fn write_private(path: &Path, bytes: &[u8]) -> io::Result<()> {
-    write_whole(path, bytes, PRIVATE_FILE)
+    disk::write_private(path, bytes)
 }
 
-fn write_whole(path: &Path, bytes: &[u8], mode: u32) -> io::Result<()> {
-    let folder = match path.parent() {
-        Some(parent) if !parent.as_os_str().is_empty() => parent,
-        _ => Path::new("."),
-    };
-    let mut builder = tempfile::Builder::new();
-    builder.prefix(".surefoot-").suffix(".part");
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt as _;
-        builder.permissions(fs::Permissions::from_mode(mode));
-    }
-    #[cfg(not(unix))]
-    let _ = mode;
-    let mut part = builder.tempfile_in(folder)?;
-    part.write_all(bytes)?;
-    part.as_file().sync_all()?;
-    part.persist(path).map_err(|failed| failed.error)?;
-    #[cfg(unix)]
-    File::open(folder)?.sync_all()?;
-    Ok(())
-}
-
-/// Rights of a file in the data folder: only its user reads and writes it.
-const PRIVATE_FILE: u32 = 0o600;
-
-/// Rights of a folder in the data folder.
-const PRIVATE_FOLDER: u32 = 0o700;
-
-/// Makes a folder that only this user may read, and the folders above it.
-pub(crate) fn make_folder(path: &Path) -> io::Result<()> {
-    let mut builder = fs::DirBuilder::new();
-    builder.recursive(true);
-    #[cfg(unix)]
-    std::os::unix::fs::DirBuilderExt::mode(&mut builder, PRIVATE_FOLDER);
-    builder.create(path)
-}
-
-/// Lets only this user read an existing folder, if the file system knows users.
-pub(crate) fn close_folder(path: &Path) {
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt as _;
-        let _ = fs::set_permissions(path, fs::Permissions::from_mode(PRIVATE_FOLDER));
-    }
-    #[cfg(not(unix))]
-    let _ = path;
-}
-
-/// Makes an empty file that only this user may read, unless it exists. SQLite gives a store's
-/// log the rights of the store.
-pub(crate) fn make_file(path: &Path) -> io::Result<()> {
-    let mut options = File::options();
-    options.create(true).append(true);
-    #[cfg(unix)]
-    std::os::unix::fs::OpenOptionsExt::mode(&mut options, PRIVATE_FILE);
-    options.open(path).map(drop)
-}
+pub(crate) use super::disk::{close_folder, make_file, make_folder};
 
 fn open_regular(path: &Path) -> io::Result<Box<dyn Read + Send>> {
     // Opening a pipe would never return.
@@ -139,17 +83,13 @@ pub(crate) fn name_of(path: &Path) -> String {
 
 /// The entries of a folder; none if it is missing.
 pub(crate) fn entries(folder: &Path) -> Result<Vec<PathBuf>, CallError> {
-    match fs::read_dir(folder) {
-        Ok(found) => Ok(found.filter_map(Result::ok).map(|e| e.path()).collect()),
-        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Vec::new()),
-        Err(error) => Err(files(error)),
-    }
+    Ok(disk::entries(folder).map_err(files)?.unwrap_or_default())
 }
 
 /// Removes half-made copies, backups and stores that a killed program left.
 pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
     for path in entries(folder)? {
-        if fs::symlink_metadata(&path).is_ok_and(|about| about.is_dir()) {
+        if disk::is_own_folder(&path) {
             clear_parts(&path)?;
             continue;
         }

@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::atomic::{AtomicBool, AtomicU32, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
+#[cfg(feature = "desk")]
 use surefoot_desk::ImportReport;
 use surefoot_record::Thing;
 use ts_rs::TS;
@@ -35,6 +36,7 @@ pub enum JobResult {
     /// The sample class is ready.
     SampleReady,
     /// An import is over, or was stopped.
+    #[cfg(feature = "desk")]
     Import {
         /// Its report.
         report: ImportReport,
@@ -92,17 +94,13 @@ struct Job {
     result: Arc<Mutex<Option<JobResult>>>,
 }
 
-/// The jobs of the program.
-pub(crate) struct Jobs {
-    runtime: Option<tokio::runtime::Runtime>,
-    jobs: Mutex<BTreeMap<u32, Job>>,
-}
+/// Runs jobs in threads of their own.
+#[cfg(not(target_family = "wasm"))]
+struct Runner(Option<tokio::runtime::Runtime>);
 
-/// Ended jobs whose results are kept.
-const REMEMBERED: usize = 16;
-
-impl Jobs {
-    pub(crate) fn new() -> Result<Self, CallError> {
+#[cfg(not(target_family = "wasm"))]
+impl Runner {
+    fn new() -> Result<Self, CallError> {
         let runtime = tokio::runtime::Builder::new_multi_thread()
             .worker_threads(1)
             .max_blocking_threads(4)
@@ -111,8 +109,53 @@ impl Jobs {
             .map_err(|e| CallError::Storage {
                 detail: e.to_string(),
             })?;
+        Ok(Self(Some(runtime)))
+    }
+
+    fn run(&self, work: impl FnOnce() + Send + 'static) {
+        if let Some(runtime) = &self.0 {
+            runtime.spawn_blocking(work);
+        }
+    }
+}
+
+#[cfg(not(target_family = "wasm"))]
+impl Drop for Runner {
+    fn drop(&mut self) {
+        if let Some(runtime) = self.0.take() {
+            runtime.shutdown_background();
+        }
+    }
+}
+
+/// Runs jobs at once: a browser's worker has one thread, which is not the page's.
+#[cfg(target_family = "wasm")]
+struct Runner;
+
+#[cfg(target_family = "wasm")]
+impl Runner {
+    fn new() -> Result<Self, CallError> {
+        Ok(Self)
+    }
+
+    fn run(&self, work: impl FnOnce() + Send + 'static) {
+        work();
+    }
+}
+
+/// The jobs of the program.
+pub(crate) struct Jobs {
+    runner: Runner,
+    jobs: Mutex<BTreeMap<u32, Job>>,
+}
+
+/// Ended jobs whose results are kept.
+const REMEMBERED: usize = 16;
+
+impl Jobs {
+    pub(crate) fn new() -> Result<Self, CallError> {
         Ok(Self {
-            runtime: Some(runtime),
+            runner: Runner::new()?,
             jobs: Mutex::default(),
         })
     }
@@ -142,15 +185,14 @@ impl Jobs {
                 result: Arc::clone(&result),
             },
         );
-        if let Some(runtime) = &self.runtime {
-            runtime.spawn_blocking(move || {
-                // A panic ends the job too; otherwise the screens would wait for ever.
-                let outcome = catch_unwind(AssertUnwindSafe(|| work(&progress)))
-                    .unwrap_or_else(|panic| Err(panicked(panic.as_ref())))
-                    .unwrap_or_else(|error| JobResult::Failed { error });
-                *result.lock().unwrap_or_else(PoisonError::into_inner) = Some(outcome);
-            });
-        }
+        drop(jobs);
+        self.runner.run(move || {
+            // A panic ends the job too; otherwise the screens would wait for ever.
+            let outcome = catch_unwind(AssertUnwindSafe(|| work(&progress)))
+                .unwrap_or_else(|panic| Err(panicked(panic.as_ref())))
+                .unwrap_or_else(|error| JobResult::Failed { error });
+            *result.lock().unwrap_or_else(PoisonError::into_inner) = Some(outcome);
+        });
         JobId { job: number }
     }
 
@@ -207,9 +249,6 @@ impl Drop for Jobs {
             .values()
         {
             job.progress.stop();
-        }
-        if let Some(runtime) = self.runtime.take() {
-            runtime.shutdown_background();
         }
     }
 }

@@ -1,8 +1,8 @@
 //! Settings of this device, and whose data is open.
 
+use super::disk;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use std::fs;
 use std::io::ErrorKind;
 use std::path::Path;
 use surefoot_catalogue::Language;
@@ -53,7 +53,7 @@ pub struct DeviceSettings {
 /// Returns [`CallError::Files`] for a file that cannot be read or has an unknown value, and names
 /// the value. The person can remove the file.
 pub(crate) fn read_settings(path: &Path) -> Result<DeviceSettings, CallError> {
-    let text = match fs::read(path) {
+    let text = match disk::read(path) {
         Ok(text) => text,
         Err(error) if error.kind() == ErrorKind::NotFound => {
             return Ok(DeviceSettings {
@@ -73,6 +73,7 @@ pub(crate) fn read_settings(path: &Path) -> Result<DeviceSettings, CallError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use std::fs;
 
     #[test]
     fn an_unknown_setting_is_named_and_no_file_is_a_new_device() {

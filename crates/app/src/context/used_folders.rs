@@ -1,5 +1,6 @@
 //! Which class folders the notes of this device name.
 
+use super::disk;
 use serde_json::Value;
 use std::collections::BTreeSet;
 use std::io;
@@ -12,7 +13,7 @@ use std::path::PathBuf;
 pub(super) fn used_folders(notes: &[PathBuf]) -> io::Result<BTreeSet<PathBuf>> {
     let mut used = BTreeSet::new();
     for note in notes {
-        match std::fs::read(note) {
+        match disk::read(note) {
             Ok(text) => collect(&serde_json::from_slice(&text)?, &mut used),
             Err(error) if error.kind() == io::ErrorKind::NotFound => {}
             Err(error) => return Err(error),

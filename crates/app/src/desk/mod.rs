@@ -40,7 +40,7 @@ use serde::{Deserialize, Serialize};
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
-use surefoot_desk::ClassSummary;
+pub(crate) use surefoot_desk::ClassSummary;
 use surefoot_desk::OpenClass;
 use surefoot_store::desk::DataKey;
 use surefoot_store::{DeskStore, Durability};
@@ -222,8 +222,9 @@ impl DeskDoor {
     }
 
     /// Keeps a hand-in for the next import of opened files.
-    pub(crate) fn add_waiting(&self, source: FileSource) {
+    pub(crate) fn add_waiting(&self, source: FileSource) -> Result<(), CallError> {
         lock(&self.waiting).push(source);
+        Ok(())
     }
 
     pub(crate) fn waiting_count(&self) -> usize {

@@ -3,20 +3,23 @@
 use super::DeviceDoor;
 use super::restore::Restored;
 use crate::context::copies::{StoreName, check_store};
+use crate::context::disk;
 use crate::context::file_dialogs::FileKind;
 use crate::context::picked::{OpenSealed, PickedSealed};
 use crate::context::values::{FileMade, Nothing};
 use crate::context::wipe::Part;
 use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
-use std::fs;
 use std::path::Path;
 use surefoot_exchange::{BACKUP_CAPS, BackupFile, BackupKind, open_backup, seal_backup};
-use surefoot_store::DeskStore;
-use surefoot_store::desk::KeptKey;
+#[cfg(not(feature = "desk"))]
+use surefoot_record::Thing;
+#[cfg(feature = "desk")]
+use surefoot_store::{DeskStore, desk::KeptKey};
 use ts_rs::TS;
 
 /// The id of the desk in a backup.
+#[cfg(feature = "desk")]
 const DESK_ID: &str = "desk";
 
 /// A backup to make.
@@ -37,6 +40,9 @@ impl DeviceDoor {
         self.context.own_only()?;
         let (kind, id, store) = match &asked.store {
             // In memory, because the backup of a locked desk has a key of its own without a lock.
+            #[cfg(not(feature = "desk"))]
+            StoreName::Desk => return Err(CallError::NotFound { what: Thing::Desk }),
+            #[cfg(feature = "desk")]
             StoreName::Desk => {
                 let store = self.desk.with_desk(|desk| {
                     Ok(desk.resealed(&KeptKey::open(), false)?.into_bytes()?)
@@ -48,7 +54,7 @@ impl DeviceDoor {
                 self.student
                     .with_student(student, |store| Ok(store.copy_into(copy.path())?))?;
                 check_store(&asked.store, copy.path())?;
-                let store = fs::read(copy.path()).map_err(files)?;
+                let store = disk::read(copy.path()).map_err(files)?;
                 (BackupKind::Student, student.as_str(), store)
             }
         };
@@ -101,7 +107,7 @@ impl DeviceDoor {
         let quarantined = self.swap_in(&store, |into| {
             match &store {
                 StoreName::Desk => self.write_desk(backup.store, into)?,
-                StoreName::Student { .. } => fs::write(into, &backup.store).map_err(files)?,
+                StoreName::Student { .. } => disk::write(into, &backup.store).map_err(files)?,
             }
             self.adapt_restored(&store, into)
         })?;
@@ -112,7 +118,13 @@ impl DeviceDoor {
         })
     }
 
+    #[cfg(not(feature = "desk"))]
+    fn write_desk(&self, _: Vec<u8>, _: &Path) -> Result<(), CallError> {
+        Err(CallError::NotFound { what: Thing::Desk })
+    }
+
     /// Writes the desk of a backup into a file, under the lock of the open desk if it has one.
+    #[cfg(feature = "desk")]
     fn write_desk(&self, store: Vec<u8>, into: &Path) -> Result<(), CallError> {
         let desk = DeskStore::from_bytes(store)?;
         let state = self.desk.lock_state();

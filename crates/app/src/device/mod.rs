@@ -5,18 +5,23 @@
 
 pub mod backups;
 pub mod copies;
+#[cfg(feature = "desk")]
 pub mod desk_lock;
 pub mod opened;
+#[cfg(feature = "desk")]
 pub mod projector;
 pub mod removal;
 pub mod restore;
+#[cfg(feature = "desk")]
 pub mod sample;
 pub mod start;
 pub mod voice;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;
-use crate::context::jobs::{JobId, JobResult, JobState};
+#[cfg(feature = "desk")]
+use crate::context::jobs::JobResult;
+use crate::context::jobs::{JobId, JobState};
 use crate::desk::DeskDoor;
 use crate::error::CallError;
 use crate::student::StudentDoor;
@@ -68,6 +73,12 @@ impl DeviceDoor {
         self.shown(self.context.jobs.state(id, false)?)
     }
 
+    #[cfg(not(feature = "desk"))]
+    fn shown(&self, job: JobState) -> Result<JobState, CallError> {
+        Ok(job)
+    }
+
+    #[cfg(feature = "desk")]
     fn shown(&self, mut job: JobState) -> Result<JobState, CallError> {
         let report = matches!(job.result, Some(JobResult::Import { .. }));
         if report && self.desk.refuse_locked().is_err() {

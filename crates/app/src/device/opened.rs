@@ -64,7 +64,7 @@ impl DeviceDoor {
     ) -> Result<(), CallError> {
         let (kind, source) = kind_of(source);
         match kind {
-            FileKind::HandIn => self.desk.add_waiting(source),
+            FileKind::HandIn => self.desk.add_waiting(source)?,
             FileKind::CarryFile => {
                 opened.carry = Some(self.context.keep_opened(source, &CARRY_CAPS));
             }

@@ -3,6 +3,7 @@
 use super::DeviceDoor;
 use super::start::Start;
 use crate::context::copies::StoreName;
+use crate::context::disk;
 use crate::context::folder::make_folder;
 use crate::context::values::Nothing;
 use crate::context::wipe::{wipe, wipe_folder, wipe_store};
@@ -31,7 +32,7 @@ impl DeviceDoor {
             student: asked.student.clone(),
         };
         let path = self.context.store_path(&store)?;
-        if !path.exists() && self.context.copy_paths(&store)?.is_empty() {
+        if !disk::is_there(&path) && self.context.copy_paths(&store)?.is_empty() {
             return Err(CallError::NotFound {
                 what: Thing::Student,
             });

@@ -4,18 +4,18 @@
 use super::DeviceDoor;
 use super::start::Start;
 use crate::context::copies::{StoreName, check_store, newest_number};
-use crate::context::disk::{sync_folder, with_end};
+use crate::context::disk::{self, sync_folder, with_end};
 use crate::context::folder::{entries, make_folder, name_of};
 use crate::context::random;
 use crate::context::values::Nothing;
 use crate::context::wipe::{BESIDE, Part, wipe, wipe_beside};
 use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
-use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_record::Thing;
-use surefoot_store::desk::key_facts;
-use surefoot_store::{DeskStore, Durability, StudentStore};
+#[cfg(feature = "desk")]
+use surefoot_store::{DeskStore, desk::key_facts};
+use surefoot_store::{Durability, StudentStore};
 use ts_rs::TS;
 
 /// A store that was restored.
@@ -78,6 +78,9 @@ impl DeviceDoor {
     pub(super) fn adapt_restored(&self, store: &StoreName, at: &Path) -> Result<(), CallError> {
         check_store(store, at)?;
         match store {
+            #[cfg(not(feature = "desk"))]
+            StoreName::Desk => Err(CallError::NotFound { what: Thing::Desk }),
+            #[cfg(feature = "desk")]
             StoreName::Desk => {
                 let desk = DeskStore::open(at, Durability::Full)?;
                 desk.put_wrong_tries(self.most_wrong_tries(at)?)?;
@@ -94,6 +97,7 @@ impl DeviceDoor {
 
     /// The most wrong passphrases in a row that the desk at `at`, its copies and the desk that it
     /// replaces have counted, so that going back to a copy saves nobody the wait.
+    #[cfg(feature = "desk")]
     fn most_wrong_tries(&self, at: &Path) -> Result<u32, CallError> {
         let number = key_facts(at)?.number;
         let copies = self.context.copy_paths(&StoreName::Desk)?;
@@ -134,9 +138,9 @@ impl DeviceDoor {
             if let Err(error) = part.put(&path) {
                 // The disk failed between the two steps, so the earlier store returns.
                 if let Some(place) = &moved {
-                    let _ = fs::rename(place, &path);
+                    let _ = disk::rename(place, &path);
                     for end in BESIDE {
-                        let _ = fs::rename(with_end(place, end), with_end(&path, end));
+                        let _ = disk::rename(&with_end(place, end), &with_end(&path, end));
                     }
                 }
                 return Err(files(error));
@@ -151,7 +155,7 @@ impl DeviceDoor {
 
     /// Moves a store and its log into quarantine. Returns its new path, or `None` without a store.
     fn quarantine(&self, store: &StoreName, path: &Path) -> Result<Option<PathBuf>, CallError> {
-        if !path.exists() {
+        if !disk::is_there(path) {
             // A log without its store must not be taken for the new one's.
             wipe_beside(path)?;
             return Ok(None);
@@ -163,16 +167,16 @@ impl DeviceDoor {
         let newest = newest_number(&self.context.copies_folder(store)?)?;
         let place = (1..)
             .map(|nth: u32| folder.join(format!("{id}.{newest}.{today}.{nth}.sqlite")))
-            .find(|place| !place.exists())
+            .find(|place| !disk::is_there(place))
             .unwrap_or_else(|| folder.join(format!("{id}.sqlite")));
         // The log comes first: without it, the store would lack its newest entries.
         for end in BESIDE {
             let beside = with_end(path, end);
-            if beside.exists() {
-                fs::rename(&beside, with_end(&place, end)).map_err(files)?;
+            if disk::is_there(&beside) {
+                disk::rename(&beside, &with_end(&place, end)).map_err(files)?;
             }
         }
-        fs::rename(path, &place).map_err(files)?;
+        disk::rename(path, &place).map_err(files)?;
         sync_folder(&folder)?;
         Ok(Some(place))
     }

@@ -2,15 +2,16 @@
 
 use super::DeviceDoor;
 use crate::context::copies::{StoreName, StoredCopy, check_store};
+use crate::context::disk;
 use crate::context::settings::{DeviceSettings, World};
 use crate::context::values::Nothing;
+use crate::desk::ClassSummary;
 use crate::desk::lock_view::DeskLock;
 use crate::desk::removed::Removed;
 use crate::error::CallError;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Language;
-use surefoot_desk::ClassSummary;
 use surefoot_exercises::messages;
 use surefoot_store::StudentStore;
 use surefoot_student::views::Profile;
@@ -46,6 +47,12 @@ pub struct Start {
     pub shares: bool,
     /// Whether this device can use a class folder.
     pub class_folders: bool,
+    /// Whether the program has the teacher's side and the sample class.
+    pub has_desk: bool,
+    /// Whether a student can print.
+    pub prints: bool,
+    /// Whether a browser keeps the data. It may clear them.
+    pub in_browser: bool,
     /// Settings of this device.
     pub settings: DeviceSettings,
 }
@@ -134,7 +141,7 @@ impl DeviceDoor {
             today,
             version: env!("CARGO_PKG_VERSION").to_owned(),
             world,
-            sample_ready: self.context.paths.world(World::Sample).desk().is_file(),
+            sample_ready: disk::is_file(&self.context.paths.world(World::Sample).desk()),
             students,
             classes,
             damaged,
@@ -150,6 +157,10 @@ impl DeviceDoor {
             desk_lock: self.desk.lock_state(),
             shares: self.context.dialogs.shares(),
             class_folders: world == World::Own && self.context.dialogs.has_class_folders(),
+            has_desk: cfg!(all(feature = "desk", not(target_family = "wasm"))),
+            // A browser loads the program that prints when a student does.
+            prints: cfg!(any(feature = "desk", target_family = "wasm")),
+            in_browser: cfg!(target_family = "wasm"),
             settings: self.context.settings(),
         })
     }
@@ -179,22 +190,7 @@ impl DeviceDoor {
     /// School years that are over and still have data here.
     fn years_over(&self) -> Vec<YearOver> {
         let today = self.context.today();
-        let mut over = Vec::new();
-        if self.context.data().desk().is_file()
-            && let Ok(classes) = self
-                .desk
-                .with_desk(|desk| Ok(surefoot_desk::classes_over(desk, today)?))
-        {
-            over.extend(
-                classes
-                    .into_iter()
-                    .map(|(class, title, last_day)| YearOver::Class {
-                        class,
-                        title,
-                        last_day,
-                    }),
-            );
-        }
+        let mut over = self.classes_over(today);
         for id in self.student.ids().unwrap_or_default() {
             let year = self.student.as_locked_student(&id, |_, joined| {
                 Ok((joined.student.nickname.clone(), joined.facts.year.last_day))
@@ -210,6 +206,27 @@ impl DeviceDoor {
             }
         }
         over
+    }
+
+    /// The classes of the desk whose school year is over.
+    #[cfg(feature = "desk")]
+    fn classes_over(&self, today: NaiveDate) -> Vec<YearOver> {
+        if !disk::is_file(&self.context.data().desk()) {
+            return Vec::new();
+        }
+        let over = (self.desk).with_desk(|desk| Ok(surefoot_desk::classes_over(desk, today)?));
+        (over.unwrap_or_default().into_iter())
+            .map(|(class, title, last_day)| YearOver::Class {
+                class,
+                title,
+                last_day,
+            })
+            .collect()
+    }
+
+    #[cfg(not(feature = "desk"))]
+    fn classes_over(&self, _: NaiveDate) -> Vec<YearOver> {
+        Vec::new()
     }
 
     /// Saves the settings of this device.

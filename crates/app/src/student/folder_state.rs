@@ -2,6 +2,7 @@
 
 use super::folder_round::{Left, PackKnown, Round};
 use crate::context::class_folder::FolderTrouble;
+use crate::context::disk;
 use crate::context::errand::Errand;
 use crate::error::{CallError, files};
 use chrono::NaiveDate;
@@ -127,7 +128,7 @@ pub(super) struct Visitor {
 }
 
 pub(super) fn read_note(at: &Path) -> Result<Note, CallError> {
-    match std::fs::read(at) {
+    match disk::read(at) {
         Ok(text) => serde_json::from_slice(&text).map_err(files),
         Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Note::default()),
         Err(error) => Err(error.into()),

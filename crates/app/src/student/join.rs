@@ -7,7 +7,8 @@ use crate::context::random;
 use crate::context::settings::World;
 use crate::context::values::Nothing;
 use crate::context::wipe::wipe_store;
-use crate::demo;
+#[cfg(feature = "desk")]
+use crate::demo::newest_class_pack;
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
@@ -261,7 +262,7 @@ impl StudentDoor {
         let today = self.context.today();
         let source = match self.context.world() {
             World::Own => self.context.dialogs.pick_file(FileKind::ClassPack)?,
-            World::Sample => demo::newest_class_pack(&self.context.data())?,
+            World::Sample => newest_class_pack(&self.context.data())?,
         };
         let Some(source) = source else {
             return Ok(None);
@@ -280,4 +281,10 @@ impl StudentDoor {
             open_assignments,
         }))
     }
+}
+
+/// Without the sample class there is no pack of it.
+#[cfg(not(feature = "desk"))]
+fn newest_class_pack(_: &crate::WorldPaths) -> Result<Option<FileSource>, CallError> {
+    Ok(None)
 }

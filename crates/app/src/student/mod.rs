@@ -15,20 +15,21 @@ pub mod path;
 pub mod pin;
 mod pins;
 pub mod practice;
+#[cfg(feature = "desk")]
 pub mod print;
 pub mod settings;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;
 use crate::context::data_paths::is_student_id;
+use crate::context::disk;
 use crate::context::folder::{entries, name_of};
 use crate::context::open_stores::OpenStores;
-use crate::error::{CallError, files};
+use crate::error::CallError;
 use crate::lock::lock;
 use pins::Pins;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
-use std::fs;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex};
 use surefoot_record::Thing;
@@ -100,7 +101,7 @@ impl StudentDoor {
                 student: id.to_owned(),
             };
             self.context.refuse_emptied(&name)?;
-            if !path.is_file() {
+            if !disk::is_file(&path) {
                 return Err(missing());
             }
             let store = StudentStore::open(&path, self.context.durability())?;
@@ -178,17 +179,9 @@ impl StudentDoor {
 
     /// The ids of the students on this device, by file name.
     pub(crate) fn ids(&self) -> Result<Vec<String>, CallError> {
-        let folder = self.context.data().students();
-        if !folder.is_dir() {
-            return Ok(Vec::new());
-        }
-        let mut ids: Vec<String> = fs::read_dir(folder)
-            .map_err(files)?
-            .filter_map(Result::ok)
-            .filter_map(|entry| {
-                let name = entry.file_name().to_string_lossy().into_owned();
-                name.strip_suffix(".sqlite").map(str::to_owned)
-            })
+        let mut ids: Vec<String> = entries(&self.context.data().students())?
+            .iter()
+            .filter_map(|path| name_of(path).strip_suffix(".sqlite").map(str::to_owned))
             .filter(|id| is_student_id(id))
             .collect();
         ids.sort();

@@ -1,5 +1,6 @@
 import { invoke, isTauri } from '@tauri-apps/api/core';
 import type { CallError, Calls } from './contract';
+import { callInBrowser, WebCallFailed } from './web';
 
 export type CallName = keyof Calls;
 
@@ -29,11 +30,18 @@ function failed(error: unknown): CallFailed {
   return new CallFailed(why);
 }
 
-/** The only way to the program: the window's command, or HTTP in tests. */
+/** The only way to the program: the window's command, a worker in a browser, or HTTP in tests. */
 export async function call<N extends CallName>(
   name: N,
   args: Calls[N]['args'],
 ): Promise<Calls[N]['out']> {
+  if (__WEB__) {
+    try {
+      return (await callInBrowser(name, args)) as Calls[N]['out'];
+    } catch (error) {
+      throw failed(error instanceof WebCallFailed ? error.why : error);
+    }
+  }
   if (isTauri()) {
     try {
       return await invoke<Calls[N]['out']>('call', { name, args });

@@ -596,7 +596,11 @@ detail: string, } | { "code": "no_voice",
 /**
  * What is missing.
  */
-missing: VoiceMissing, } | { "code": "cancelled" };
+missing: VoiceMissing, } | { "code": "no_place", 
+/**
+ * Why.
+ */
+why: PlaceTrouble, } | { "code": "not_loaded" } | { "code": "cancelled" };
 export type CarryAsked = { 
 /**
  * The profile's id.
@@ -4034,6 +4038,7 @@ student: string,
  * The PIN, 4 to 8 digits.
  */
 pin: string, };
+export type PlaceTrouble = "other_tab" | "missing" | "refused" | "full";
 export type PlacedConcept = { 
 /**
  * The concept.
@@ -5262,6 +5267,18 @@ shares: boolean,
  * Whether this device can use a class folder.
  */
 class_folders: boolean, 
+/**
+ * Whether the program has the teacher's side and the sample class.
+ */
+has_desk: boolean, 
+/**
+ * Whether a student can print.
+ */
+prints: boolean, 
+/**
+ * Whether a browser keeps the data. It may clear them.
+ */
+in_browser: boolean, 
 /**
  * Settings of this device.
  */

@@ -2,6 +2,7 @@ import { describe, expect, expectTypeOf, test } from 'vitest';
 import type {
   CallError,
   Field,
+  PlaceTrouble,
   Reason,
   Refusal,
   Rule,
@@ -62,6 +63,8 @@ const ERRORS: OfCode<CallError> = {
   locked: { code: 'locked' },
   files: { code: 'files', detail: 'x' },
   no_voice: { code: 'no_voice', missing: 'speech_dispatcher' },
+  not_loaded: { code: 'not_loaded' },
+  no_place: { code: 'no_place', why: 'other_tab' },
   cancelled: { code: 'cancelled' },
 };
 const MISSING_VOICES: VoiceMissing[] = [
@@ -70,6 +73,7 @@ const MISSING_VOICES: VoiceMissing[] = [
   'tablet_voice',
   'everything',
 ];
+const NO_PLACES: PlaceTrouble[] = ['other_tab', 'missing', 'refused', 'full'];
 const SCREEN_TROUBLES: Trouble[] = [{ code: 'part' }, { code: 'words', language: 'es' }];
 const REASONS: OfCode<Reason> = {
   assigned: { code: 'assigned', due: '2026-09-18', done: 1, of: 4 },
@@ -99,6 +103,12 @@ describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
   test.each(MISSING_VOICES)('what helps where %s is missing', (missing) => {
     setLanguage(language);
     const words = errorWords({ code: 'no_voice', missing });
+    expect(words).toHaveLength(3);
+    expect(words.join(' ')).not.toMatch(MISSING);
+  });
+  test.each(NO_PLACES)('what helps where a browser has no place: %s', (why) => {
+    setLanguage(language);
+    const words = errorWords({ code: 'no_place', why });
     expect(words).toHaveLength(3);
     expect(words.join(' ')).not.toMatch(MISSING);
   });

@@ -66,8 +66,15 @@ export function errorWords(error: Trouble): string[] {
         say('error-kept'),
         say(`error-no-voice-${kebab(error.missing)}-do`),
       ];
+    case 'no_place':
+      return [
+        say(`error-no-place-${kebab(error.why)}`),
+        say('error-kept'),
+        say(`error-no-place-${kebab(error.why)}-do`),
+      ];
     case 'cancelled':
       return [say('error-cancelled'), say('error-kept')];
+    case 'not_loaded':
     case 'internal':
     case 'storage':
     case 'disk_full':

@@ -10,6 +10,8 @@ export interface LanguageLine {
   /** The locale (BCP 47) for dates, plurals and lists. */
   locale: string;
   decimal_sign: 'point' | 'comma';
+  /** The tags of voices (BCP 47), the best first. */
+  voices: readonly string[];
   /** The default paper. */
   paper: 'letter' | 'a4';
   direction: 'ltr' | 'rtl';

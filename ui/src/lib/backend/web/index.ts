@@ -1,0 +1,190 @@
+/** The way to the program in a browser: a worker beside the page, and the browser's own means. */
+import type { CallError, Calls, Language } from '../contract';
+import { download, pick, share, shares } from './files';
+import { askToKeep, noteCarried } from './kept';
+import { speak, stopSpeaking } from './voice';
+import { type Asked, type ProgramName, ProgramWorker, WorkerFailed } from './worker';
+
+/** After a page is closed, its storage is free a moment later. */
+const OTHER_TAB_TRIES = 20;
+const OTHER_TAB_WAIT_MS = 100;
+
+/** Calls after which the browser should not clear what it keeps. */
+const WORTH_KEEPING = new Set(['join', 'take_carry', 'hand_in', 'share_hand_in']);
+
+/** Calls of the program that prints. */
+const PRINTS = new Set(['print_practice', 'print_path']);
+
+let opened: { name: ProgramName; worker: Promise<ProgramWorker> } | null = null;
+let onOpenedFiles = (): void => undefined;
+
+/** What the screens tell of their languages. */
+export interface Words {
+  /** Words for where a saved file is. */
+  downloads: () => string;
+  /** The tags of voices for a language, the best first. */
+  voices: (language: Language) => readonly string[];
+}
+
+let words: Words = { downloads: () => '', voices: () => [] };
+
+/** Calls `then` whenever a file was dropped on the page. */
+export function onDropped(then: () => void): void {
+  onOpenedFiles = then;
+}
+
+function isTaken(error: unknown): boolean {
+  return (
+    error instanceof WorkerFailed && error.why.code === 'no_place' && error.why.why === 'other_tab'
+  );
+}
+
+/** A file beside the page. Null if there is none, or the address leads elsewhere. */
+async function beside(name: string): Promise<Response | null> {
+  const folder = new URL('.', document.baseURI);
+  const at = new URL(name, folder);
+  if (at.origin !== folder.origin || !at.pathname.startsWith(folder.pathname)) return null;
+  const answer = await fetch(at).catch(() => null);
+  return answer?.ok ? answer : null;
+}
+
+/** The store of a student to show, where `./run web` put one and the address asks for it. */
+async function shown(asked: URLSearchParams): Promise<ArrayBuffer | null> {
+  if (!asked.has('sample')) return null;
+  const answer = await beside('sample/student.sqlite');
+  return answer ? await answer.arrayBuffer() : null;
+}
+
+async function start(name: ProgramName, unlocked: string[]): Promise<ProgramWorker> {
+  const asked = new URLSearchParams(location.search);
+  const student = await shown(asked);
+  for (let tried = 1; ; tried += 1) {
+    const worker = new ProgramWorker();
+    try {
+      await worker.ask({ do: 'open', name, shares: shares(), student, unlocked });
+      await takeLinked(worker, asked);
+      return worker;
+    } catch (error) {
+      worker.end('not opened');
+      if (!isTaken(error) || tried === OTHER_TAB_TRIES) throw error;
+      await new Promise((over) => setTimeout(over, OTHER_TAB_WAIT_MS));
+    }
+  }
+}
+
+/** Takes the class pack that the address names. */
+async function takeLinked(worker: ProgramWorker, asked: URLSearchParams): Promise<void> {
+  const name = asked.get('pack');
+  if (name === null) return;
+  const answer = await beside(name);
+  if (answer) {
+    const last = new URL(answer.url).pathname.split('/').at(-1) ?? name;
+    await worker.ask({
+      do: 'file',
+      name: decodeURIComponent(last),
+      bytes: await answer.arrayBuffer(),
+    });
+  }
+  // Once; a reload goes on where the student is.
+  history.replaceState(history.state, '', location.pathname);
+}
+
+/** Puts the whole program in the place of the student's. */
+async function change(before: Promise<ProgramWorker>): Promise<ProgramWorker> {
+  const worker = await before;
+  const { unlocked } = await worker.ask({ do: 'end' });
+  worker.end('another program takes over');
+  return start('whole', unlocked);
+}
+
+/** The running program, started if it is not; the one that prints if `whole`. */
+async function program(whole = false): Promise<ProgramWorker> {
+  opened ??= { name: 'program', worker: start('program', []) };
+  // Set before it is there, so that other calls wait for it.
+  if (whole && opened.name !== 'whole') opened = { name: 'whole', worker: change(opened.worker) };
+  const mine = opened;
+  try {
+    return await mine.worker;
+  } catch (error) {
+    // The next call tries again.
+    if (opened === mine) opened = null;
+    throw error;
+  }
+}
+
+type Outcome = { done: unknown } | { failed: CallError } | { pick: string[] } | { share: string };
+
+/** A call that failed in a browser. */
+export class WebCallFailed extends Error {
+  constructor(readonly why: CallError) {
+    super(why.code);
+  }
+}
+
+/** Makes a call. Throws `WebCallFailed`. */
+export async function callInBrowser(name: string, args: object): Promise<unknown> {
+  if (name === 'speak') return read(args as Calls['speak']['args']);
+  if (name === 'stop_speaking') {
+    stopSpeaking();
+    return {};
+  }
+  try {
+    return await ask({ do: 'call', name, args: JSON.stringify(args), place: words.downloads() });
+  } catch (error) {
+    if (!(error instanceof WorkerFailed)) throw error;
+    if (error.crashed) opened = null;
+    throw new WebCallFailed(error.why);
+  }
+}
+
+async function read({ text, language }: Calls['speak']['args']): Promise<object> {
+  const why: CallError = { code: 'no_voice', missing: 'system_voice' };
+  if (!(await speak(text, words.voices(language)))) throw new WebCallFailed(why);
+  return {};
+}
+
+async function ask(asked: Asked & { do: 'call' }): Promise<unknown> {
+  const worker = await program(PRINTS.has(asked.name));
+  const { answer, files } = await worker.ask(asked);
+  const outcome = JSON.parse(answer) as Outcome;
+  if ('pick' in outcome) {
+    const file = await pick(outcome.pick);
+    const given = file ? { name: file.name, bytes: await file.arrayBuffer() } : null;
+    return ask({ ...asked, given });
+  }
+  const [first] = files;
+  if ('share' in outcome) {
+    return ask({ ...asked, shared: first ? await share(first) : 'cannot' });
+  }
+  if ('failed' in outcome) {
+    throw new WorkerFailed(outcome.failed, false);
+  }
+  files.forEach(download);
+  if (WORTH_KEEPING.has(asked.name)) askToKeep();
+  if (asked.name === 'make_carry') {
+    noteCarried((JSON.parse(asked.args) as Calls['make_carry']['args']).student);
+  }
+  return outcome.done;
+}
+
+/** Lets files be dropped on the page, and keeps the program for when there is no network. */
+export function prepareBrowser(known: Words): void {
+  words = known;
+  window.addEventListener('dragover', (event) => event.preventDefault());
+  window.addEventListener('drop', (event) => {
+    event.preventDefault();
+    const files = [...(event.dataTransfer?.files ?? [])];
+    if (files.length > 0) void drop(files);
+  });
+  // Missing in some private windows.
+  const { serviceWorker } = navigator as Partial<Navigator>;
+  void serviceWorker?.register(new URL('offline.js', document.baseURI)).catch(() => undefined);
+}
+
+async function drop(files: File[]): Promise<void> {
+  const worker = await program().catch(() => null);
+  for (const file of files) {
+    await worker?.ask({ do: 'file', name: file.name, bytes: await file.arrayBuffer() });
+  }
+  onOpenedFiles();
+}
