@@ -3904,7 +3904,7 @@ export type PageFirst = {
  */
 concept: ConceptName, 
 /**
- * The members who probably lack it.
+ * The members who likely lack it.
  */
 lacking: Array<GroupMember>, };
 export type PageMember = { 
