@@ -243,8 +243,7 @@ fn put(desk: &DeskStore, class: &str, seat: u32, content: &HandIn) -> Result<(),
             first_seen_on: last_day(),
         },
     )?;
-    desk.report_writer(device)?
-        .write(&content.record())?;
+    desk.report_writer(device)?.write(&content.record())?;
     Ok(())
 }
 
