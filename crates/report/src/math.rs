@@ -355,6 +355,6 @@ mod tests {
             })
         };
         let box_of = |sum: i64| missing(sum).width - set(&num(sum)).width;
-        assert!(box_of(35_410) > 5.0 * 7.0 && box_of(35_410) > 2.0 * box_of(5));
+        assert!(box_of(35_410) > 5.0 * 7.0 && box_of(35_410) > 1.5 * box_of(5));
     }
 }
