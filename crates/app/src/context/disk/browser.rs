@@ -7,7 +7,6 @@
 //!
 //! One program alone has the pool. A second one, in another tab, is refused.
 
-use crate::context::random;
 use crate::error::{CallError, PlaceTrouble, files};
 use rsqlite_vfs::VfsFilesManager as _;
 use rsqlite_vfs::transfer::DbTransfer as _;
@@ -276,8 +275,10 @@ pub(crate) fn overwrite(_: &mut std::fs::File) -> io::Result<()> {
 
 /// A new name that begins with `start`.
 pub(crate) fn make_part(folder: &Path, start: &str) -> io::Result<PathBuf> {
-    let signs = random::hex::<8>().map_err(|_| io::ErrorKind::Other)?;
-    Ok(folder.join(format!("{start}{signs}.part")))
+    let mut signs = [0; 8];
+    getrandom::fill(&mut signs).map_err(|_| io::ErrorKind::Other)?;
+    let signs = u64::from_le_bytes(signs);
+    Ok(folder.join(format!("{start}{signs:016x}.part")))
 }
 
 /// Removes a file. A missing file is no error. The browser decides when the disk forgets it.

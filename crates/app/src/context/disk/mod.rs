@@ -2,7 +2,7 @@
 //! that a browser gives to one place.
 //!
 //! Everything else of this crate names these files by their paths and reaches them through this
-//! module. Files that a person chose are read by [`super::folder`].
+//! module. `folder` reads files that a person chose.
 
 #[cfg(target_family = "wasm")]
 mod browser;
