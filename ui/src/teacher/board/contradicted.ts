@@ -40,7 +40,8 @@ export function byConcept({ sure_but_wrong, unsure_but_right }: Comparison): Con
 
 /** The students of both lists, and those of whom it is true over the whole year. */
 export function byStudent(comparison: Comparison): StudentLine[] {
-  const of = (list: Contradiction[], seat: number) => list.filter((one) => one.student.seat === seat);
+  const of = (list: Contradiction[], seat: number) =>
+    list.filter((one) => one.student.seat === seat);
   return comparison.students
     .map(({ student, verdict }) => ({
       student,
