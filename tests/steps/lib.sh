@@ -277,7 +277,10 @@ web_pages() {
   mkdir -p "$folder"
   cp -r ui/dist-web/. "$folder"
   web_program "$profile" "$folder/program"
-  # The program that prints, loaded when a student does.
-  web_program "$profile" "$folder/whole" --features desk
+  # The program that prints, loaded when a student does. Not tried yet, so it is left out unless
+  # asked for; without it there is no button for it.
+  if [ "${WEB_PRINTS:-0}" = 1 ]; then
+    web_program "$profile" "$folder/whole" --features desk
+  fi
   node web/page/pages.mjs "$folder" >&2
 }

@@ -32,7 +32,7 @@ const DOES = {
       return { missing: String(error) };
     }
     if (student) await module.show_student('sample', new Uint8Array(student));
-    program = await module.Program.open(shares);
+    program = await module.Program.open(shares, FOLDERS.whole.startsWith('whole-'));
     program.take_unlocked(unlocked);
     return {};
   },

@@ -35,13 +35,15 @@ struct State {
 pub(crate) struct Person {
     state: Mutex<State>,
     shares: bool,
+    prints: bool,
 }
 
 impl Person {
-    pub(crate) fn new(shares: bool) -> Self {
+    pub(crate) fn new(shares: bool, prints: bool) -> Self {
         Self {
             state: Mutex::default(),
             shares,
+            prints,
         }
     }
 
@@ -128,6 +130,10 @@ impl FileDialogs for Dialogs {
                 Err(CallError::Cancelled)
             }
         }
+    }
+
+    fn prints(&self) -> bool {
+        self.0.prints
     }
 
     fn take_opened(&self) -> Vec<FileSource> {

@@ -20,14 +20,14 @@ pub struct Program {
 #[wasm_bindgen]
 impl Program {
     /// Opens the program on the browser's storage. `shares` says whether the page has a share
-    /// sheet for files.
+    /// sheet for files, `prints` whether the program that prints lies beside this one.
     ///
     /// # Errors
     /// The error of a call, as JSON.
-    pub async fn open(shares: bool) -> Result<Program, String> {
+    pub async fn open(shares: bool, prints: bool) -> Result<Program, String> {
         surefoot_app::open_storage().await.map_err(words)?;
         surefoot_app::make_room().await.map_err(words)?;
-        let person = Arc::new(Person::new(shares));
+        let person = Arc::new(Person::new(shares, prints));
         let app = App::open(
             Path::new(DATA),
             Box::new(Dialogs(Arc::clone(&person))),

@@ -185,6 +185,11 @@ pub trait FileDialogs: Send + Sync {
         Ok(false)
     }
 
+    /// Whether a student can print here.
+    fn prints(&self) -> bool {
+        cfg!(feature = "desk")
+    }
+
     /// Returns the files that another program opened with this one since the last call. They may
     /// come before the screens are ready.
     fn take_opened(&self) -> Vec<FileSource> {

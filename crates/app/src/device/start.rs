@@ -158,8 +158,7 @@ impl DeviceDoor {
             shares: self.context.dialogs.shares(),
             class_folders: world == World::Own && self.context.dialogs.has_class_folders(),
             has_desk: cfg!(all(feature = "desk", not(target_family = "wasm"))),
-            // A browser loads the program that prints when a student does.
-            prints: cfg!(any(feature = "desk", target_family = "wasm")),
+            prints: self.context.dialogs.prints(),
             in_browser: cfg!(target_family = "wasm"),
             settings: self.context.settings(),
         })
