@@ -150,35 +150,34 @@ impl Dice {
 
     /// An invented given name.
     pub fn name(&mut self) -> &'static str {
-        let drawn = self.below(NAMES.len() as u64);
-        self.free_name(drawn, None)
+        self.name_beside(&[])
     }
 
     /// An invented given name that is not one of these.
     pub fn name_beside(&mut self, used: &[&str]) -> &'static str {
-        let free: Vec<&'static str> = NAMES
-            .into_iter()
-            .filter(|name| !used.contains(name))
+        let places: Vec<u64> = (0..NAMES.len() as u64)
+            .filter(|at| !used.contains(&nth(&NAMES, *at)))
             .collect();
-        self.pick(&free)
+        let drawn = self.pick(&places);
+        self.free_name(drawn, used)
     }
 
     /// Two different invented given names.
     pub fn two_names(&mut self) -> (&'static str, &'static str) {
         let first = self.below(NAMES.len() as u64);
         let second = first + 1 + self.below(NAMES.len() as u64 - 1);
-        let one = self.free_name(first, None);
-        (one, self.free_name(second, Some(one)))
+        let one = self.free_name(first, &[]);
+        (one, self.free_name(second, &[one]))
     }
 
     /// The name that was drawn. If it is taken: the further name of the same place, then the next ones.
-    fn free_name(&self, drawn: u64, other: Option<&'static str>) -> &'static str {
+    fn free_name(&self, drawn: u64, used: &[&str]) -> &'static str {
         let count = NAMES.len() as u64;
         let mut all = (0..count).flat_map(|n| {
             let at = (drawn + n) % count;
             [(at, nth(&NAMES, at)), (at + count, nth(&MORE_NAMES, at))]
         });
-        let free = all.find(|(at, name)| !self.taken.has(*at) && Some(*name) != other);
+        let free = all.find(|(at, name)| !self.taken.has(*at) && !used.contains(name));
         free.map_or_else(|| nth(&NAMES, drawn), |(_, name)| name)
     }
 }

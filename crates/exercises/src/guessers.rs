@@ -332,7 +332,7 @@ fn guessers_score_no_better_than_chance_over_2000_seeds() {
 #[test]
 #[ignore = "prints a table"]
 fn table_of_guessers() {
-    let seeds = std::env::var("SEEDS").map_or(500, |seeds| seeds.parse().unwrap());
+    let seeds = 2_000;
     let mut lines = in_each_concept(|concept| {
         let Guessed { scores, typed } = guess(concept, seeds);
         let all: usize = typed.iter().map(|(_, count)| count).sum();
