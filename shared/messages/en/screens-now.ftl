@@ -42,8 +42,8 @@ now-together = { $count } students could work on “{ $concept }” in { $groups
 now-together-why = They seem to need it, and most of those who reported do not.
 now-together-why-order = Each of them last chose Not yet or With help.
 now-taught-again = “{ $concept }”: { $help ->
-    [rose_more] those taught again rose more than the rest.
-    [likely_rose_more] those taught again likely rose more than the rest.
+    [rose_more] results on it rose more than on what was not taught again.
+    [likely_rose_more] results on it likely rose more than on what was not taught again.
     [no_sign] there is no sign that teaching it again helped much.
     [cannot_tell] it cannot be told yet whether teaching it again helped.
    *[other] it cannot be told whether teaching it again helped.

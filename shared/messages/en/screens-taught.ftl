@@ -28,7 +28,7 @@ taught-numbers = The numbers
 taught-how-words = Everything reported up to that day foretells the answers after it, so a weak day that rights itself does not count as help. { $count ->
     [one] { $count } concept that was not taught again shows
    *[other] { $count } concepts that were not taught again show
-} what changed anyway. “Rose more” is said by chance of about 5 in 100 that did nothing.
+} what changed anyway. By chance, “rose more” is said of about 5 in 100 that changed nothing, and “likely” of about 10 more.
 taught-by = Show
 taught-by-all = Everything
 taught-by-none = Nothing was noted for this choice.

@@ -1,6 +1,6 @@
 ## What was taught again, and whether it helped: on screens and on paper.
-taught-says-rose-more = Those taught again rose more than the rest.
-taught-says-likely-rose-more = Those taught again likely rose more than the rest.
+taught-says-rose-more = Results on it rose more than on what was not taught again.
+taught-says-likely-rose-more = Results on it likely rose more than on what was not taught again.
 taught-says-cannot-tell = It cannot be told yet whether it helped.
 taught-says-cannot-tell-ever = It cannot be told whether it helped. There are too few results for that.
 taught-says-no-sign = There is no sign that it helped much.
@@ -19,8 +19,8 @@ taught-answers = { $answers ->
 }
 taught-foretold = By what was known on that day, about { $foretold } would be right; with what changed on concepts not taught again, about { $expected }.
 taught-difference = { $way ->
-    [more] That is { $count } more than the { $expected } that were to be expected.
-    [fewer] That is { $count } fewer than the { $expected } that were to be expected.
+    [more] That is { $count } more than expected.
+    [fewer] That is { $count } fewer than expected.
    *[same] About as many were to be expected.
 }
 taught-practised = { $count ->
@@ -29,7 +29,10 @@ taught-practised = { $count ->
    *[other] Those taught have practised { $count } exercises on it since then. They are not counted.
 }
 taught-range = { $way ->
-    [more] Allowing for chance, it is likely { $low } to { $high } more.
+    [more] { $low ->
+        [0] Allowing for chance, it is likely some more, { $high } at most.
+       *[other] Allowing for chance, it is likely { $low } to { $high } more.
+    }
     [fewer] Allowing for chance, it is likely { $low } to { $high } fewer.
    *[mixed] Allowing for chance, it is likely between { $low } fewer and { $high } more.
 }

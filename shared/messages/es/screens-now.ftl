@@ -42,8 +42,8 @@ now-together = { $count } estudiantes podrían trabajar «{ $concept }» en { $g
 now-together-why = Parece que lo necesitan, y la mayor parte de quienes informaron no.
 now-together-why-order = Cada uno eligió por última vez Todavía no o Con ayuda.
 now-taught-again = «{ $concept }»: { $help ->
-    [rose_more] quienes lo vieron de nuevo subieron más que el resto.
-    [likely_rose_more] quienes lo vieron de nuevo probablemente subieron más que el resto.
+    [rose_more] los resultados subieron más que en lo que no se enseñó de nuevo.
+    [likely_rose_more] los resultados probablemente subieron más que en lo que no se enseñó de nuevo.
     [no_sign] no hay señal de que ayudara mucho enseñarlo de nuevo.
     [cannot_tell] aún no se puede decir si ayudó enseñarlo de nuevo.
    *[other] no se puede decir si ayudó enseñarlo de nuevo.

@@ -28,7 +28,7 @@ taught-numbers = Los números
 taught-how-words = Todo lo informado hasta ese día predice las respuestas que siguen; así, un mal día que se arregla solo no cuenta como ayuda. { $count ->
     [one] { $count } concepto que no se enseñó de nuevo muestra
    *[other] { $count } conceptos que no se enseñaron de nuevo muestran
-} lo que cambió de todos modos. «Subieron más» se dice por azar de unas 5 de cada 100 que no hicieron nada.
+} lo que cambió de todos modos. Por azar, «subieron más» se dice de unas 5 de cada 100 que no cambiaron nada, y «probablemente» de unas 10 más.
 taught-by = Mostrar
 taught-by-all = Todo
 taught-by-none = No hay nada anotado para esta elección.

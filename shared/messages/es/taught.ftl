@@ -1,6 +1,6 @@
 ## Lo que se enseñó de nuevo y si ayudó: en pantallas y en papel.
-taught-says-rose-more = Quienes lo vieron de nuevo subieron más que el resto.
-taught-says-likely-rose-more = Quienes lo vieron de nuevo probablemente subieron más que el resto.
+taught-says-rose-more = Los resultados subieron más que en lo que no se enseñó de nuevo.
+taught-says-likely-rose-more = Los resultados probablemente subieron más que en lo que no se enseñó de nuevo.
 taught-says-cannot-tell = Aún no se puede decir si ayudó.
 taught-says-cannot-tell-ever = No se puede decir si ayudó. Hay muy pocos resultados para eso.
 taught-says-no-sign = No hay señal de que ayudara mucho.
@@ -19,8 +19,8 @@ taught-answers = { $answers ->
 }
 taught-foretold = Por lo que se sabía ese día, serían correctos unos { $foretold }; con lo que cambió en los conceptos no enseñados de nuevo, unos { $expected }.
 taught-difference = { $way ->
-    [more] Son { $count } más que los { $expected } que se podían esperar.
-    [fewer] Son { $count } menos que los { $expected } que se podían esperar.
+    [more] Eso es { $count } más de lo que se podía esperar.
+    [fewer] Eso es { $count } menos de lo que se podía esperar.
    *[same] Se podían esperar más o menos los mismos.
 }
 taught-practised = { $count ->
@@ -29,7 +29,10 @@ taught-practised = { $count ->
    *[other] Quienes lo vieron de nuevo han practicado { $count } ejercicios desde entonces. No se cuentan.
 }
 taught-range = { $way ->
-    [more] Contando con el azar, lo probable es de { $low } a { $high } más.
+    [more] { $low ->
+        [0] Contando con el azar, lo probable es algo más, { $high } como mucho.
+       *[other] Contando con el azar, lo probable es de { $low } a { $high } más.
+    }
     [fewer] Contando con el azar, lo probable es de { $low } a { $high } menos.
    *[mixed] Contando con el azar, lo probable está entre { $low } menos y { $high } más.
 }

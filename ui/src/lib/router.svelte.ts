@@ -26,7 +26,7 @@ export type DeskRoute =
   | { at: 'student'; seat: number }
   | { at: 'talk'; day?: 'second'; warmUp?: boolean; on?: string }
   | { at: 'groups'; suggest?: GroupsOffer }
-  | { at: 'taught' }
+  | { at: 'taught'; concept?: string }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }

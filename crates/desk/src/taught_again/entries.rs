@@ -5,6 +5,7 @@ use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule, Thing};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
+use surefoot_catalogue::without_turns;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{CameFrom, TaughtAgainRow};
 
@@ -51,12 +52,10 @@ pub fn note_taught_again(
     for seat in &new.seats {
         class.check_seat(*seat)?;
     }
-    let note = new
-        .note
-        .as_deref()
-        .map(str::trim)
+    let note = (new.note.as_deref())
+        .map(|note| without_turns(note).trim().to_owned())
         .filter(|note| !note.is_empty());
-    if note.is_some_and(|note| note.chars().count() > MOST_NOTE_LETTERS) {
+    if (note.as_deref()).is_some_and(|note| note.chars().count() > MOST_NOTE_LETTERS) {
         return Err(DeskError::invalid(Field::Note, Rule::TooLong));
     }
     let id = class.row.id.as_str();
@@ -82,7 +81,6 @@ pub fn note_taught_again(
                 && entry.whole_class == whole_class
                 && (whole_class || entry.seats == seats)
         });
-        let note = note.map(str::to_owned);
         desk.put_taught_again(
             id,
             &TaughtAgainRow {

@@ -94,24 +94,20 @@ fn whom(draft: &Draft, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted<S
     Ok(who.join(", "))
 }
 
-/// Members from which a page of one student shows the numbers of all: from fewer, with those of the
-/// student, the others' could be worked out. Our choice, as in share-safe tables.
-const MANY: usize = 10;
-
-fn tells_numbers(entry: &TaughtAgainEntry, seat: Option<u32>) -> bool {
-    seat.is_none() || entry.members.len() == 1 || entry.members.len() >= MANY
+/// Whether a page has the numbers and the note of an entry. A page of one student has them only where
+/// they are about nobody else: with the student's own results, those of others could be worked out.
+fn tells_all(entry: &TaughtAgainEntry, seat: Option<u32>) -> bool {
+    seat.is_none() || entry.members.len() == 1
 }
 
-/// The teacher's words. On a page of one student only where they are about nobody else.
 fn note(entry: &TaughtAgainEntry, seat: Option<u32>) -> String {
     let note = entry.note.clone();
-    note.filter(|_| seat.is_none() || entry.members.len() == 1)
-        .unwrap_or_default()
+    note.filter(|_| tells_all(entry, seat)).unwrap_or_default()
 }
 
 fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted<String> {
     let mut sentences = vec![says(w, &entry.help)?];
-    if let Some(numbers) = entry.help.numbers.filter(|_| tells_numbers(entry, seat)) {
+    if let Some(numbers) = entry.help.numbers.filter(|_| tells_all(entry, seat)) {
         sentences.extend(numbers_told(w, &numbers)?);
     }
     if entry.help.once_more > 0 && entry.help.says != HelpSays::TaughtOnceMore && seat.is_none() {

@@ -52,7 +52,7 @@ struct RemovedTable {
 }
 
 /// Removes the places of a seat in something that is no longer there.
-const DANGLING: [&str; 3] = [
+const DANGLING: [&str; 4] = [
     "DELETE FROM assignment_seat AS s WHERE class = ?1 AND NOT EXISTS
        (SELECT 1 FROM assignment o WHERE o.class = s.class AND o.id = s.assignment)",
     "DELETE FROM small_group_seat AS s WHERE class = ?1 AND NOT EXISTS
@@ -60,6 +60,8 @@ const DANGLING: [&str; 3] = [
           AND o.place = s.place)",
     "DELETE FROM taught_again_seat AS s WHERE class = ?1 AND NOT EXISTS
        (SELECT 1 FROM taught_again o WHERE o.id = s.entry)",
+    "DELETE FROM seat_pair AS s WHERE class = ?1 AND 2 >
+       (SELECT count(*) FROM seat o WHERE o.class = s.class AND o.number IN (s.seat, s.other_seat))",
 ];
 
 /// The table of imports. An import is removed together with its last file.

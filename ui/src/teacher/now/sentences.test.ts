@@ -86,7 +86,7 @@ test('what came of teaching again is said in the words of the verdict', () => {
       ),
     );
   expect(words('rose_more', 24, null)).toBe(
-    '“Area”: those taught again rose more than the rest. 24 students were taught it again on Tuesday, November 3.',
+    '“Area”: results on it rose more than on what was not taught again. 24 students were taught it again on Tuesday, November 3.',
   );
   expect(words('likely_rose_more', 1, null)).toMatch(/likely rose more.*One student was/);
   expect(words('no_sign', 24, null)).toContain('no sign');
