@@ -12,6 +12,9 @@ const OTHER_TAB_WAIT_MS = 100;
 /** Calls after which the browser should not clear what it keeps. */
 const WORTH_KEEPING = new Set(['join', 'take_carry', 'hand_in', 'share_hand_in']);
 
+/** The first bytes of a store: https://sqlite.org/fileformat.html#magic_header_string. */
+const STORE_BEGINS = 'SQLite format 3\0';
+
 /** Calls of the program that prints. */
 const PRINTS = new Set(['print_practice', 'print_path']);
 
@@ -52,16 +55,23 @@ async function beside(name: string): Promise<Response | null> {
 async function shown(asked: URLSearchParams): Promise<ArrayBuffer | null> {
   if (!asked.has('sample')) return null;
   const answer = await beside('sample/student.sqlite');
-  return answer ? await answer.arrayBuffer() : null;
+  const bytes = await answer?.arrayBuffer().catch(() => null);
+  // Some servers answer with a page for what they do not have.
+  return bytes && beginsAsStore(bytes) ? bytes : null;
 }
 
-async function start(name: ProgramName, unlocked: string[]): Promise<ProgramWorker> {
+function beginsAsStore(bytes: ArrayBuffer): boolean {
+  const first = new TextDecoder('latin1').decode(bytes.slice(0, STORE_BEGINS.length));
+  return first === STORE_BEGINS;
+}
+
+async function start(name: ProgramName): Promise<ProgramWorker> {
   const asked = new URLSearchParams(location.search);
   const student = await shown(asked);
   for (let tried = 1; ; tried += 1) {
     const worker = new ProgramWorker();
     try {
-      await worker.ask({ do: 'open', name, shares: shares(), student, unlocked });
+      await worker.ask({ do: 'open', name, shares: shares(), student });
       await takeLinked(worker, asked);
       return worker;
     } catch (error) {
@@ -75,31 +85,25 @@ async function start(name: ProgramName, unlocked: string[]): Promise<ProgramWork
 /** Takes the class pack that the address names. */
 async function takeLinked(worker: ProgramWorker, asked: URLSearchParams): Promise<void> {
   const name = asked.get('pack');
-  if (name === null) return;
-  const answer = await beside(name);
-  if (answer) {
-    const last = new URL(answer.url).pathname.split('/').at(-1) ?? name;
-    await worker.ask({
-      do: 'file',
-      name: decodeURIComponent(last),
-      bytes: await answer.arrayBuffer(),
-    });
-  }
+  if (!name) return;
+  // A file of the folder itself, so its name has no slash.
+  const answer = name.includes('/') ? null : await beside(encodeURIComponent(name));
+  const bytes = await answer?.arrayBuffer().catch(() => null);
+  if (bytes) await worker.ask({ do: 'file', name, bytes });
   // Once; a reload goes on where the student is.
   history.replaceState(history.state, '', location.pathname);
 }
 
-/** Puts the whole program in the place of the student's. */
+/** Puts the whole program in the place of the student's. It asks for PINs again: a page could say
+ * anything about who typed one. */
 async function change(before: Promise<ProgramWorker>): Promise<ProgramWorker> {
-  const worker = await before;
-  const { unlocked } = await worker.ask({ do: 'end' });
-  worker.end('another program takes over');
-  return start('whole', unlocked);
+  (await before).end('another program takes over');
+  return start('whole');
 }
 
 /** The running program, started if it is not; the one that prints if `whole`. */
 async function program(whole = false): Promise<ProgramWorker> {
-  opened ??= { name: 'program', worker: start('program', []) };
+  opened ??= { name: 'program', worker: start('program') };
   // Set before it is there, so that other calls wait for it.
   if (whole && opened.name !== 'whole') opened = { name: 'whole', worker: change(opened.worker) };
   const mine = opened;

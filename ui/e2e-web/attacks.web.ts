@@ -1,0 +1,42 @@
+// What other pages, links and half a web space can do to a student's pages.
+import { callIn, callOn, drive } from './driver';
+import { expect, given, test } from './fixtures';
+
+test('a page cannot say that a student typed the PIN', async ({ page, site, room }) => {
+  await drive(page, site.url);
+  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
+  const seat_code = room.codes[0] ?? '';
+  const { id: student } = await callIn(page, 'join', {
+    ...{ pack: offer?.pack ?? 0, seat_code, nickname: 'Wren' },
+    ...{ avatar: 'heron', language: 'en', beside: false },
+  });
+  await callIn(page, 'set_pin', { student, pin: '4711', pin_signs: room.pin_signs[0] ?? '', seat_code });
+  await page.evaluate(() => window.driver.kill());
+  await page.evaluate((student) => window.driver.open([student]), student);
+  const refused = await callOn(page, 'today', { student, date: null });
+  expect(refused.failed).toEqual({ code: 'locked' });
+  expect(await callIn(page, 'unlock', { student, pin: '4711' })).toEqual({ kind: 'open' });
+  await callIn(page, 'today', { student, date: null });
+});
+
+test('no student to show where the server answers a page for what is missing', async ({
+  page,
+  site,
+  hook,
+  hooks,
+}) => {
+  site.extra.set('sample/student.sqlite', String(site.file('index.html')));
+  await page.goto(`${site.url}?sample`);
+  await expect(hook('start-student')).toBeVisible();
+  await expect(hooks('student-')).toHaveCount(0);
+});
+
+test('a pack whose name has a percent sign', async ({ page, site, room, hook }) => {
+  const name = 'Room 3 100%.sfclass';
+  site.extra.set(name, Buffer.from(given(room.pack).bytes));
+  for (const asked of [encodeURIComponent(name), name]) {
+    await page.goto(`${site.url}?pack=${asked}`);
+    await expect(hook('join-next')).toBeVisible();
+    await expect(page.getByText('Room 3')).toBeVisible();
+  }
+});
