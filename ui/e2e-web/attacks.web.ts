@@ -2,6 +2,12 @@
 import { callIn, callOn, drive } from './driver';
 import { expect, given, test } from './fixtures';
 
+declare global {
+  interface Window {
+    refused: string[];
+  }
+}
+
 test('a page cannot say that a student typed the PIN', async ({ page, site, room }) => {
   await drive(page, site.url);
   const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
@@ -39,4 +45,35 @@ test('a pack whose name has a percent sign', async ({ page, site, room, hook }) 
     await expect(hook('join-next')).toBeVisible();
     await expect(page.getByText('Room 3')).toBeVisible();
   }
+});
+
+test('in the frame of another page it does not start', async ({ page, site, hook }) => {
+  site.extra.set('around.html', `<title>around</title><iframe src="./"></iframe>`);
+  const around = `${site.url}around.html`;
+  await page.goto(around);
+  const inside = page.frameLocator('iframe');
+  await expect(inside.getByText('Surefoot does not run inside another page.')).toBeVisible();
+  await expect(inside.getByTestId('start-student')).toHaveCount(0);
+  await page.goto(site.url);
+  await expect(hook('start-student'), 'in a tab of its own it does').toBeVisible();
+});
+
+test('the program asks nothing elsewhere, from the first visit on, without headers', async ({
+  page,
+  site,
+  hook,
+}) => {
+  // Were it asked, the fixture would see the request.
+  const tried = `fetch('https://elsewhere.example/').catch(() => undefined);
+    self.addEventListener('securitypolicyviolation', ({ blockedURI }) => {
+      new BroadcastChannel('refused').postMessage(blockedURI);
+    });\n`;
+  site.extra.set('worker.js', tried + String(site.file('worker.js')));
+  await page.addInitScript(() => {
+    window.refused = [];
+    new BroadcastChannel('refused').onmessage = ({ data }) => window.refused.push(String(data));
+  });
+  await page.goto(site.url);
+  await expect(hook('start-student')).toBeVisible();
+  await expect.poll(() => page.evaluate(() => window.refused)).toEqual(['https://elsewhere.example/']);
 });

@@ -9,6 +9,9 @@ import { type Asked, type ProgramName, ProgramWorker, WorkerFailed } from './wor
 const OTHER_TAB_TRIES = 20;
 const OTHER_TAB_WAIT_MS = 100;
 
+/** On a slow line the program starts after this time, before all files are kept. */
+const FIRST_VISIT_WAIT_MS = 60_000;
+
 /** Calls after which the browser should not clear what it keeps. */
 const WORTH_KEEPING = new Set(['join', 'take_carry', 'hand_in', 'share_hand_in']);
 
@@ -20,6 +23,7 @@ const PRINTS = new Set(['print_practice', 'print_path']);
 
 let opened: { name: ProgramName; worker: Promise<ProgramWorker> } | null = null;
 let onOpenedFiles = (): void => undefined;
+let served: Promise<void> = Promise.resolve();
 
 /** What the screens tell of their languages. */
 export interface Words {
@@ -66,6 +70,7 @@ function beginsAsStore(bytes: ArrayBuffer): boolean {
 }
 
 async function start(name: ProgramName): Promise<ProgramWorker> {
+  await served;
   const asked = new URLSearchParams(location.search);
   const student = await shown(asked);
   for (let tried = 1; ; tried += 1) {
@@ -182,7 +187,22 @@ export function prepareBrowser(known: Words): void {
   });
   // Missing in some private windows.
   const { serviceWorker } = navigator as Partial<Navigator>;
-  void serviceWorker?.register(new URL('offline.js', document.baseURI)).catch(() => undefined);
+  if (serviceWorker) served = serve(serviceWorker).catch(() => undefined);
+}
+
+/** Registers the service worker. Resolves when it serves this page, or when it does not yet. What it
+ * serves has the page's policy, also the program's worker, and is not loaded a second time. */
+async function serve(workers: ServiceWorkerContainer): Promise<void> {
+  const registration = await workers.register(new URL('offline.js', document.baseURI));
+  const first = registration.installing ?? registration.waiting;
+  if (workers.controller || registration.active || !first) return;
+  await new Promise<void>((over) => {
+    setTimeout(over, FIRST_VISIT_WAIT_MS);
+    workers.addEventListener('controllerchange', () => over());
+    first.addEventListener('statechange', () => {
+      if (first.state === 'redundant') over();
+    });
+  });
 }
 
 async function drop(files: File[]): Promise<void> {
