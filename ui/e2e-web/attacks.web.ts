@@ -16,7 +16,12 @@ test('a page cannot say that a student typed the PIN', async ({ page, site, room
     ...{ pack: offer?.pack ?? 0, seat_code, nickname: 'Wren' },
     ...{ avatar: 'heron', language: 'en', beside: false },
   });
-  await callIn(page, 'set_pin', { student, pin: '4711', pin_signs: room.pin_signs[0] ?? '', seat_code });
+  await callIn(page, 'set_pin', {
+    student,
+    pin: '4711',
+    pin_signs: room.pin_signs[0] ?? '',
+    seat_code,
+  });
   await page.evaluate(() => window.driver.kill());
   await page.evaluate((student) => window.driver.open([student]), student);
   const refused = await callOn(page, 'today', { student, date: null });
@@ -48,7 +53,10 @@ test('a pack whose name has a percent sign', async ({ page, site, room, hook }) 
 });
 
 test('in the frame of another page it does not start', async ({ page, site, hook }) => {
-  site.extra.set('around.html', `<title>around</title><iframe src="./"></iframe>`);
+  site.extra.set(
+    'around.html',
+    '<!doctype html><link rel="icon" href="data:," /><title>around</title><iframe src="./"></iframe>',
+  );
   const around = `${site.url}around.html`;
   await page.goto(around);
   const inside = page.frameLocator('iframe');
@@ -56,6 +64,11 @@ test('in the frame of another page it does not start', async ({ page, site, hook
   await expect(inside.getByTestId('start-student')).toHaveCount(0);
   await page.goto(site.url);
   await expect(hook('start-student'), 'in a tab of its own it does').toBeVisible();
+  const policy = await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    return (await fetch('./')).headers.get('Content-Security-Policy');
+  });
+  expect(policy, 'kept, the browser refuses it too').toContain("frame-ancestors 'none'");
 });
 
 test('the program asks nothing elsewhere, from the first visit on, without headers', async ({
@@ -75,5 +88,7 @@ test('the program asks nothing elsewhere, from the first visit on, without heade
   });
   await page.goto(site.url);
   await expect(hook('start-student')).toBeVisible();
-  await expect.poll(() => page.evaluate(() => window.refused)).toEqual(['https://elsewhere.example/']);
+  await expect
+    .poll(() => page.evaluate(() => window.refused))
+    .toEqual(['https://elsewhere.example/']);
 });

@@ -58,7 +58,9 @@ test('a new version comes between sessions, and the one before can be used', asy
   expect(await page.title(), 'never in the middle of a session').toBe('Surefoot');
   await page.goto(`${site.url}?version=before`);
   await expect(page.getByTestId('start-student'), 'one that waits is not before').toBeVisible();
-  expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting)).not.toBeNull();
+  expect(
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting),
+  ).not.toBeNull();
   await reopen(page, site.url, 'Next');
 
   const yes = page.locator('#yes-en');
