@@ -1,4 +1,5 @@
 // A school's web space: serves the folder under a path, on a name that a browser trusts.
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -77,10 +78,23 @@ export class Site {
     const own = this.extra.get(name);
     if (own !== undefined) return own;
     try {
-      return readFileSync(join(PAGES, name));
+      const file = readFileSync(join(PAGES, name));
+      return name === 'offline.js' ? this.#withDigests(String(file)) : file;
     } catch {
       return null;
     }
+  }
+
+  /** The service worker of a version that has the files in `extra`. */
+  #withDigests(offline: string): string {
+    for (const [name, content] of this.extra) {
+      const digest = createHash('sha256').update(content).digest('base64');
+      const before = offline.split(`"${name}":"sha256-`);
+      if (before.length !== 2) continue;
+      const [start = '', rest = ''] = before;
+      offline = `${start}"${name}":"sha256-${digest}${rest.slice(rest.indexOf('"'))}`;
+    }
+    return offline;
   }
 
   /** Goes off the network. */

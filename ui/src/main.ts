@@ -29,8 +29,15 @@ async function firstWords(): Promise<boolean> {
   return false;
 }
 
+/** In the frame of another page, a tap could be led to something else than is seen. */
+const framed = __WEB__ && window.top !== window.self;
+
 async function begin(place: HTMLElement): Promise<void> {
   if (await firstWords()) {
+    if (framed) {
+      place.append(`${say('web-framed')} ${say('web-framed-do')}`);
+      return;
+    }
     mount(App, { target: place });
     keepFocus(place);
     return;

@@ -26,6 +26,19 @@ const POLICY = [
   "frame-src 'none'",
 ].join('; ');
 
+/** The same as a header, which alone can refuse to be framed. */
+const HEADER = `${POLICY}; frame-ancestors 'none'`;
+
+/** The words of the page that asks which version to use. */
+const ASKING = {
+  'before-ask': 'web-version-before-ask',
+  'before-yes': 'web-version-before-yes',
+  'newest-ask': 'web-version-newest-ask',
+  'newest-yes': 'web-version-newest-yes',
+  why: 'web-version-why',
+  no: 'web-version-no',
+};
+
 const [folder] = process.argv.slice(2);
 if (!folder) throw new Error('usage: pages.mjs FOLDER');
 
@@ -85,6 +98,30 @@ if (!html.includes('http-equiv'))
       .replace('href="data:,"', 'href="icon.svg"'),
   );
 
+/** Messages of one line, for HTML. */
+function wordsOf(language) {
+  const text = readFileSync(join(TOP, `shared/messages/${language}/screens-web.ftl`), 'utf8');
+  return Object.fromEntries(
+    Object.entries(ASKING).map(([name, id]) => {
+      const words = new RegExp(`^${id} = (.*)$`, 'm').exec(text)?.[1];
+      if (words === undefined) throw new Error(`${language}: no ${id}`);
+      return [name, words.replaceAll('&', '&amp;').replaceAll('<', '&lt;')];
+    }),
+  );
+}
+const languages = JSON.parse(readFileSync(join(TOP, 'shared/languages.json'), 'utf8'));
+const words = Object.fromEntries(languages.map(({ tag }) => [tag, wordsOf(tag)]));
+
+/** The digests of files, as the attribute `integrity` has them. */
+function integrityOf(names) {
+  return Object.fromEntries(
+    names.map((name) => {
+      const digest = createHash('sha256').update(readFileSync(join(folder, name)));
+      return [name, `sha256-${digest.digest('base64')}`];
+    }),
+  );
+}
+
 /** All files of a folder but those that are no part of a version. */
 function filesIn(under = '') {
   return readdirSync(join(folder, under), { withFileTypes: true })
@@ -100,13 +137,18 @@ const files = filesIn();
 const digest = createHash('sha256');
 for (const file of files) digest.update(file).update(readFileSync(join(folder, file)));
 const offline = readFileSync(join(HERE, 'offline.js'), 'utf8');
-digest.update(offline).update(POLICY);
+digest.update(offline).update(HEADER).update(JSON.stringify(words));
+const later = ['program.js', 'program_bg.wasm']
+  .map((name) => `${whole}/${name}`)
+  .filter((name) => existsSync(join(folder, name)));
 const version = digest.digest('hex').slice(0, 16);
 writeFileSync(
   join(folder, 'offline.js'),
   offline
     .replace("'%VERSION%'", JSON.stringify(version))
-    .replace("['%FILES%']", JSON.stringify(files))
-    .replace("'%POLICY%'", JSON.stringify(POLICY)),
+    .replace("{ '%FILES%': '' }", JSON.stringify(integrityOf(files)))
+    .replace("{ '%LATER%': '' }", JSON.stringify(integrityOf(later)))
+    .replace("{ '%WORDS%': {} }", () => JSON.stringify(words))
+    .replace("'%POLICY%'", JSON.stringify(HEADER)),
 );
 console.log(`${folder}: ${files.length} files, version ${version}`);

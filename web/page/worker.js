@@ -25,7 +25,7 @@ async function load(/** @type {string} */ name) {
 
 /** @type {Record<string, (asked: any) => Promise<object>>} */
 const DOES = {
-  async open({ name, shares, student, unlocked }) {
+  async open({ name, shares, student }) {
     try {
       await load(name);
     } catch (error) {
@@ -33,13 +33,7 @@ const DOES = {
     }
     if (student) await module.show_student('sample', new Uint8Array(student));
     program = await module.Program.open(shares, FOLDERS.whole.startsWith('whole-'));
-    program.take_unlocked(unlocked);
     return {};
-  },
-
-  /** Says what the next program must know. */
-  async end() {
-    return { unlocked: program.unlocked() };
   },
 
   async call({ name, args, given, shared, place }) {

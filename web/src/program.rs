@@ -76,16 +76,6 @@ impl Program {
         self.person.saves_to(place);
     }
 
-    /// The students who typed their PIN.
-    pub fn unlocked(&self) -> Vec<String> {
-        self.app.student.unlocked()
-    }
-
-    /// Takes over the students who typed their PIN in the program before.
-    pub fn take_unlocked(&self, students: Vec<String>) {
-        self.app.student.take_unlocked(&students);
-    }
-
     /// Opens a file that was dropped on the page, or that a link named.
     pub fn open_file(&self, name: String, bytes: Vec<u8>) {
         self.person.open_file(name, bytes);

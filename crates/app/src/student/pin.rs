@@ -85,21 +85,6 @@ impl StudentDoor {
         })
     }
 
-    /// The students who typed their PIN, for a shell that puts another program in this one's
-    /// place.
-    #[must_use]
-    pub fn unlocked(&self) -> Vec<String> {
-        lock(&self.pins).unlocked()
-    }
-
-    /// Takes over the students who typed their PIN in the program before.
-    pub fn take_unlocked(&self, students: &[String]) {
-        let mut pins = lock(&self.pins);
-        for id in students {
-            pins.unlock(id);
-        }
-    }
-
     /// Locks the screens of every student with a PIN.
     pub fn lock_students(&self, _: Nothing) -> Result<Nothing, CallError> {
         lock(&self.pins).lock_all();

@@ -27,10 +27,6 @@ impl Pins {
         self.unlocked.insert(id.to_owned());
     }
 
-    pub(super) fn unlocked(&self) -> Vec<String> {
-        self.unlocked.iter().cloned().collect()
-    }
-
     pub(super) fn lock_all(&mut self) {
         self.unlocked.clear();
     }

@@ -21,6 +21,7 @@ const matches = (text: string, pattern: RegExp) =>
 const code = texts([
   ...below('src/', /\.(svelte|ts)$/).filter((path) => !/\.test\.ts$|message-ids\.ts$/.test(path)),
   ...below(TOP, /\.rs$/),
+  ...below(`${TOP}web/page/`, /\.mjs$/),
 ]);
 /** All quoted strings: ids, and codes that are parts of ids. */
 const quoted = new Set(matches(code, /['"`]([a-z][\w-]*)['"`]/g));

@@ -9,14 +9,21 @@ import { type Asked, type ProgramName, ProgramWorker, WorkerFailed } from './wor
 const OTHER_TAB_TRIES = 20;
 const OTHER_TAB_WAIT_MS = 100;
 
+/** On a slow line the program starts after this time, before all files are kept. */
+const FIRST_VISIT_WAIT_MS = 60_000;
+
 /** Calls after which the browser should not clear what it keeps. */
 const WORTH_KEEPING = new Set(['join', 'take_carry', 'hand_in', 'share_hand_in']);
+
+/** The first bytes of a store: https://sqlite.org/fileformat.html#magic_header_string. */
+const STORE_BEGINS = 'SQLite format 3\0';
 
 /** Calls of the program that prints. */
 const PRINTS = new Set(['print_practice', 'print_path']);
 
 let opened: { name: ProgramName; worker: Promise<ProgramWorker> } | null = null;
 let onOpenedFiles = (): void => undefined;
+let served: Promise<void> = Promise.resolve();
 
 /** What the screens tell of their languages. */
 export interface Words {
@@ -52,16 +59,24 @@ async function beside(name: string): Promise<Response | null> {
 async function shown(asked: URLSearchParams): Promise<ArrayBuffer | null> {
   if (!asked.has('sample')) return null;
   const answer = await beside('sample/student.sqlite');
-  return answer ? await answer.arrayBuffer() : null;
+  const bytes = await answer?.arrayBuffer().catch(() => null);
+  // Some servers answer with a page for what they do not have.
+  return bytes && beginsAsStore(bytes) ? bytes : null;
 }
 
-async function start(name: ProgramName, unlocked: string[]): Promise<ProgramWorker> {
+function beginsAsStore(bytes: ArrayBuffer): boolean {
+  const first = new TextDecoder('latin1').decode(bytes.slice(0, STORE_BEGINS.length));
+  return first === STORE_BEGINS;
+}
+
+async function start(name: ProgramName): Promise<ProgramWorker> {
+  await served;
   const asked = new URLSearchParams(location.search);
   const student = await shown(asked);
   for (let tried = 1; ; tried += 1) {
     const worker = new ProgramWorker();
     try {
-      await worker.ask({ do: 'open', name, shares: shares(), student, unlocked });
+      await worker.ask({ do: 'open', name, shares: shares(), student });
       await takeLinked(worker, asked);
       return worker;
     } catch (error) {
@@ -75,31 +90,25 @@ async function start(name: ProgramName, unlocked: string[]): Promise<ProgramWork
 /** Takes the class pack that the address names. */
 async function takeLinked(worker: ProgramWorker, asked: URLSearchParams): Promise<void> {
   const name = asked.get('pack');
-  if (name === null) return;
-  const answer = await beside(name);
-  if (answer) {
-    const last = new URL(answer.url).pathname.split('/').at(-1) ?? name;
-    await worker.ask({
-      do: 'file',
-      name: decodeURIComponent(last),
-      bytes: await answer.arrayBuffer(),
-    });
-  }
+  if (!name) return;
+  // A file of the folder itself, so its name has no slash.
+  const answer = name.includes('/') ? null : await beside(encodeURIComponent(name));
+  const bytes = await answer?.arrayBuffer().catch(() => null);
+  if (bytes) await worker.ask({ do: 'file', name, bytes });
   // Once; a reload goes on where the student is.
   history.replaceState(history.state, '', location.pathname);
 }
 
-/** Puts the whole program in the place of the student's. */
+/** Puts the whole program in the place of the student's. It asks for PINs again: a page could say
+ * anything about who typed one. */
 async function change(before: Promise<ProgramWorker>): Promise<ProgramWorker> {
-  const worker = await before;
-  const { unlocked } = await worker.ask({ do: 'end' });
-  worker.end('another program takes over');
-  return start('whole', unlocked);
+  (await before).end('another program takes over');
+  return start('whole');
 }
 
 /** The running program, started if it is not; the one that prints if `whole`. */
 async function program(whole = false): Promise<ProgramWorker> {
-  opened ??= { name: 'program', worker: start('program', []) };
+  opened ??= { name: 'program', worker: start('program') };
   // Set before it is there, so that other calls wait for it.
   if (whole && opened.name !== 'whole') opened = { name: 'whole', worker: change(opened.worker) };
   const mine = opened;
@@ -178,7 +187,22 @@ export function prepareBrowser(known: Words): void {
   });
   // Missing in some private windows.
   const { serviceWorker } = navigator as Partial<Navigator>;
-  void serviceWorker?.register(new URL('offline.js', document.baseURI)).catch(() => undefined);
+  if (serviceWorker) served = serve(serviceWorker).catch(() => undefined);
+}
+
+/** Registers the service worker. Resolves when it serves this page, or when it does not yet. What it
+ * serves has the page's policy, also the program's worker, and is not loaded a second time. */
+async function serve(workers: ServiceWorkerContainer): Promise<void> {
+  const registration = await workers.register(new URL('offline.js', document.baseURI));
+  const first = registration.installing ?? registration.waiting;
+  if (workers.controller || registration.active || !first) return;
+  await new Promise<void>((over) => {
+    setTimeout(over, FIRST_VISIT_WAIT_MS);
+    workers.addEventListener('controllerchange', () => over());
+    first.addEventListener('statechange', () => {
+      if (first.state === 'redundant') over();
+    });
+  });
 }
 
 async function drop(files: File[]): Promise<void> {

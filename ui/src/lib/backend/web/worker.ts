@@ -17,14 +17,7 @@ export interface Answer {
 export type ProgramName = 'program' | 'whole';
 
 export type Asked =
-  | {
-      do: 'open';
-      name: ProgramName;
-      shares: boolean;
-      student: ArrayBuffer | null;
-      unlocked: string[];
-    }
-  | { do: 'end' }
+  | { do: 'open'; name: ProgramName; shares: boolean; student: ArrayBuffer | null }
   | {
       do: 'call';
       name: string;
@@ -72,7 +65,6 @@ export class ProgramWorker {
   }
 
   ask(asked: Asked & { do: 'call' }): Promise<Answer>;
-  ask(asked: { do: 'end' }): Promise<{ unlocked: string[] }>;
   ask(asked: Asked): Promise<unknown>;
   ask(asked: Asked): Promise<unknown> {
     this.#last += 1;
