@@ -7,14 +7,6 @@ const ALIKE: &[(&str, &str)] = &[
     ("answer-given-again", "kept-the-number"),
     ("brackets-left-out", "operations-swapped"),
     ("compared-bottoms-only", "compared-tops-only"),
-    (
-        "compared-factor-to-wrong-number",
-        "fractions-always-make-smaller",
-    ),
-    (
-        "compared-factor-to-wrong-number",
-        "multiplying-always-makes-bigger",
-    ),
     ("compared-sizes-without-signs", "negatives-ordered-by-size"),
     ("corner-lines-taken-as-folds", "cut-in-half-is-a-fold"),
     ("counted-unshaded", "one-part-off"),

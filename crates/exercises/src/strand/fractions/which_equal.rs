@@ -78,5 +78,6 @@ pub(super) fn which_equal(m: &mut Make, bottoms: &[i64]) -> Option<Draft> {
             draft = draft.misconception_unless_same(code, wrong);
         }
     }
+    keep(!draft.misconceptions.is_empty())?;
     Some(draft)
 }
