@@ -347,4 +347,4 @@ g5-unit-fraction-stories-step-one = One whole holds { $parts } parts.
 
 g5-fraction-as-division-hint-cut = Cut the whole into { $shares } equal parts.
 misconception-fraction-kept-from-whole = The first number has no fraction. Trade one whole for parts first.
-    .name = Took the fraction from nothing
+    .name = Did not trade a whole

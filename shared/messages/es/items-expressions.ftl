@@ -203,4 +203,4 @@ part-constants = Constantes
 misconception-letter-not-multiplied = La letra también se multiplica.
     .name = No multiplicó la letra
 misconception-operations-swapped = La suma y la multiplicación cambiaron de lugar.
-    .name = Cambió la suma por la multiplicación
+    .name = Intercambió la suma y la multiplicación

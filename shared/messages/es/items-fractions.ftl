@@ -347,4 +347,4 @@ g5-unit-fraction-stories-step-one = En un entero caben { $parts } partes.
 
 g5-fraction-as-division-hint-cut = Corta el entero en { $shares } partes iguales.
 misconception-fraction-kept-from-whole = El primer número no tiene fracción. Cambia primero un entero por partes.
-    .name = Restó la fracción de nada
+    .name = No cambió un entero por partes
