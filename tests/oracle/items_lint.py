@@ -532,7 +532,180 @@ def no_quotient(r):
                 yield f"{r.statement['equation']}: {m['answer']}"
 
 
+# A mistake is named, and the name has to be true of the answer, alone of the two.
+
+# Names that say the same, or of which one is a case of the other.
+SAID_ALIKE = {
+    frozenset(pair.split())
+    for pair in """
+brackets-left-out operations-swapped
+compared-bottoms-only compared-tops-only
+compared-sizes-without-signs negatives-ordered-by-size
+decimal-point-as-in-adding decimal-point-misplaced
+decimal-point-left-out decimal-point-misplaced
+decimal-point-misplaced moved-point-in-divisor-only
+fact-one-off fact-one-short
+fact-question-as-statistical one-answer-question-as-statistical
+factors-for-multiples factors-with-multiples
+factors-with-multiples multiples-for-factors
+first-amount-as-answer used-one-only
+multiples-for-factors only-one-factor-found
+multiplied-instead-of-divided multiplied-instead-of-shared
+not-the-least-multiple product-for-least-multiple
+odd-means-prime one-taken-as-prime
+odd-means-prime two-left-out-of-primes
+one-zero-left-out zeros-left-out
+place-gap-off-by-one place-gap-too-many
+place-gap-off-by-one zeros-left-out
+rounded-down rounded-to-larger-place
+rounded-down rounded-to-other-place
+rounded-to-larger-place rounded-up
+rounded-to-other-place rounded-up
+saw-a-tail-in-even-data tail-on-the-wrong-side
+second-amount-as-answer used-one-only
+wrong-operation-for-words wrong-sign-for-words
+""".strip().splitlines()
+}
+
+
+@rule("which mistake: both names are true", {"statement": {"task": "name_the_misconception", "misconceptions": ["odd-means-prime", "one-taken-as-prime"]}})
+def both_true(r):
+    s = r.item["statement"]
+    if s["task"] == "name_the_misconception" and frozenset(s["misconceptions"]) in SAID_ALIKE:
+        yield " and ".join(s["misconceptions"])
+
+
+@rule("slip: a tail on the wrong side of what has none", {"codes": ["tail-on-the-wrong-side"], "statement": {"task": "plot_shape", "dots": [2, 3, 7, 3, 2]}, "en": words("", [""])})
+def no_tail(r):
+    dots = r.statement.get("dots")
+    if r.statement["task"] == "plot_shape" and dots == dots[::-1]:
+        for code, _ in r.told:
+            if code == "tail-on-the-wrong-side":
+                yield f"{dots}: {code}"
+
+
+@rule("slip: not the largest is left out", {"codes": [{"code": "largest-multiple-left-out", "answer": {"kind": "several_choices", "indexes": [0, 1]}}], "statement": {"task": "which_are_multiples", "number": 5, "choices": [45, 5, 15]}, "en": words("", [""])})
+def not_the_largest(r):
+    s = r.statement
+    if s["task"] == "which_are_multiples":
+        right = {n for n in s["choices"] if n % s["number"] == 0}
+        for m in r.misconceptions:
+            if m["code"] == "largest-multiple-left-out":
+                chosen = {s["choices"][k] for k in m["answer"]["indexes"]}
+                if chosen != right - {max(right)}:
+                    yield f"{s['choices']}: {sorted(chosen)}"
+
+
+@rule("slip: more than one factor, or a multiple", {"codes": [{"code": "only-one-factor-found", "answer": {"kind": "several_choices", "indexes": [0]}}], "statement": {"task": "which_are_factors", "number": 28, "choices": [28, 4, 7]}, "en": words("", [""])})
+def itself_as_factor(r):
+    s = r.statement
+    for m in r.misconceptions:
+        if s["task"] == "which_are_factors" and m["code"] == "only-one-factor-found":
+            if [s["choices"][k] for k in m["answer"]["indexes"]] == [s["number"]]:
+                yield f"{s['number']} as a factor of itself"
+
+
+def places(text):
+    return len(str(text).partition(".")[2])
+
+
+@rule("feedback: another place than the one used", {"codes": [{"code": "x", "answer": {"kind": "decimal", "text": "58"}}], "statement": {"task": "round", "number": "57.89", "place": "tenth"}, "answer": {"kind": "decimal", "text": "57.9"}, "en": words("", ["Look at the place you round to. You used a smaller place."])})
+def other_place_than_used(r):
+    if r.statement["task"] != "round" or r.answer["kind"] != "decimal":
+        return
+    asked = {"whole": 0, "tenth": 1, "hundredth": 2}.get(r.statement["place"])
+    for m, text in zip(r.misconceptions, r.en["misconceptions"]):
+        said = re.search(r"You used a (smaller|larger) place", text)
+        if asked is None or not said:
+            continue
+        number, given = Fraction(r.statement["number"]), Fraction(m["answer"].get("text", m["answer"].get("value", 0)))
+        finer = any((given * 10**k).denominator == 1 and abs(given - number) * 10**k * 2 <= 1 for k in range(asked + 1, 4))
+        if given == number or finer != (said.group(1) == "smaller"):
+            yield f"{r.statement['number']} to the {r.statement['place']}, {given}: {text}"
+
+
+@rule("feedback: zeros left out of what has one more", {"codes": [{"code": "zeros-left-out", "answer": {"kind": "decimal", "text": "2.019"}}], "answer": {"kind": "decimal", "text": "2.19"}, "en": words("", [""])})
+def zero_put_in(r):
+    for m in r.misconceptions:
+        if m["code"] == "zeros-left-out" and r.answer["kind"] == m["answer"]["kind"] == "decimal":
+            if places(m["answer"]["text"]) >= places(r.answer["text"]):
+                yield f"{r.answer['text']}: {m['answer']['text']}"
+
+
+@rule("feedback: the fraction of a whole number", {"codes": ["x"], "en": words("9 − 7 1/6 = □", ["The first fraction is too small. Trade one whole."])})
+def whole_has_no_fraction(r):
+    for code, text in r.told:
+        if "first fraction" in text and re.search(r"(?<![\d/,.] )(?<![\d/,.])\d+ − (\d+ )?\d+/\d+", r.prompt):
+            yield f"{code}: {text}"
+
+
+@rule("feedback: added, where the numbers are smaller", {"codes": [{"code": "same-difference", "answer": {"kind": "whole_number", "value": 1}}], "statement": {"task": "equal_top", "fraction": "3/4", "given": 2}, "en": words("", ["Adding the same number to both does not keep the size."])})
+def subtracted(r):
+    s = r.statement
+    for m in r.misconceptions:
+        if m["code"] != "same-difference" or not re.fullmatch(r"\d+/\d+", str(s.get("fraction"))):
+            continue
+        top, bottom = map(int, s["fraction"].split("/"))
+        if s["task"] == "equal_top" and s["given"] < bottom or s["task"] == "equal_bottom" and s["given"] < top:
+            yield f"{s['fraction']}, {s['given']}"
+        if s["task"] == "which_equal_to":
+            for k in m["answer"]["indexes"]:
+                if int(s["choices"][k].split("/")[1]) < bottom:
+                    yield f"{s['fraction']}, {s['choices'][k]}"
+
+
+@rule("feedback: a sign for what was not multiplied", {"codes": [{"code": "wrong-sign-for-words", "answer": {"kind": "expression", "text": "k+21"}}], "answer": {"kind": "expression", "text": "7(k+3)"}, "en": words("", ["Check the sign you chose."])})
+def sign_of_another(r):
+    for m in r.misconceptions:
+        if m["code"] == "wrong-sign-for-words" and r.answer["kind"] == "expression":
+            swap = str.maketrans("+-", "-+")
+            if m["answer"]["text"].translate(swap) != r.answer["text"]:
+                yield f"{r.answer['text']}: {m['answer']['text']}"
+
+
+@rule("slip: another pair of strokes", {"codes": [{"code": "ray-and-line-mixed-up", "answer": {"kind": "one_choice", "index": 1}}], "statement": {"task": "stroke_kind", "ends": 2}, "en": words("", [""])})
+def other_strokes(r):
+    if r.statement["task"] == "stroke_kind":
+        names = ["segment", "ray", "line"]
+        for m in r.misconceptions:
+            pair = {names[2 - r.statement["ends"]], names[m["answer"]["index"]]}
+            if not all(name in m["code"] for name in pair):
+                yield f"{sorted(pair)}: {m['code']}"
+
+
+@rule("slip: none of the chosen has the property", {"codes": [{"code": "wider-family-property-forgotten", "answer": {"kind": "several_choices", "indexes": [0]}}], "answer": {"kind": "several_choices", "indexes": [1]}, "statement": {"task": "families_with"}, "en": words("", [""])})
+def not_part_of_key(r):
+    for m in r.misconceptions:
+        if m["code"] == "wider-family-property-forgotten" and not set(m["answer"]["indexes"]) < set(r.answer["indexes"]):
+            yield f"{m['answer']['indexes']}, key {r.answer['indexes']}"
+
+
+@rule("answer: two choices are right", {"statement": {"task": "name_parts", "of": "fronts"}, "en": words("", entry="( Factors | Terms | Coefficients )")})
+def coefficients_are_factors(r):
+    if r.statement["task"] == "name_parts" and r.statement["of"] == "fronts" and "Factors" in r.en["entry"]:
+        yield r.en["entry"]
+
+
 # Help.
+
+
+@rule("hint: a fraction that is the answer", {"statement": {"task": "part_of_turn", "degrees": 225}, "answer": {"kind": "fraction", "top": 5, "bottom": 8}, "en": words("What part of a turn is 225 degrees?", hints=["Write 225/360 and make it simpler."])})
+def fraction_given_away(r):
+    if r.statement["task"] in ("part_of_turn", "share_equally") and r.answer["kind"] in ("fraction", "mixed"):
+        for hint in r.en["hints"]:
+            for top, bottom in re.findall(r"(\d+)/(\d+)", hint):
+                if Fraction(int(top), int(bottom)) == r.key():
+                    yield hint
+
+
+@rule("hint: shows that both are equal", {"answer": {"kind": "comparison", "sign": "equal"}, "en": words("3.0 ○ 3.00", hints=["Write the same number of places in both: 3.00 and 3.00."])})
+def shows_equal(r):
+    if r.answer["kind"] == "comparison":
+        for hint in r.en["hints"]:
+            found = re.search(r": ([\d.,]+) and ([\d.,]+?)\.?$", hint)
+            if found and found.group(1) == found.group(2):
+                yield hint
+
 
 
 

@@ -322,6 +322,7 @@ fn messages(code: &str) -> &'static [Message] {
         | "added-wholes-only"
         | "subtracted-wholes-only"
         | "smaller-fraction-from-larger"
+        | "fraction-kept-from-whole"
         | "top-and-bottom-swapped"
         | "multiplied-top-and-bottom"
         | "multiplied-bottom"
@@ -351,6 +352,7 @@ fn messages(code: &str) -> &'static [Message] {
         | "did-not-undo-the-times"
         | "right-side-taken-as-solution"
         | "letters-swapped-in-equation"
+        | "letter-not-multiplied"
         | "constant-for-coefficient"
         | "term-number-for-coefficient"
         | "coefficient-for-constant"
@@ -450,7 +452,16 @@ mod tests {
     #[test]
     fn a_message_that_points_at_something_declares_it() {
         let mut wrong = Vec::new();
-        let first = Language::first().file("misconceptions.ftl").unwrap();
+        let first: String = [
+            "misconceptions.ftl",
+            "items-decimals.ftl",
+            "items-expressions.ftl",
+            "items-fractions.ftl",
+            "items-geometry.ftl",
+        ]
+        .iter()
+        .map(|name| Language::first().file(name).unwrap())
+        .collect();
         let listed = include_str!("misconceptions.txt");
         let of_a_concept: std::collections::BTreeSet<&str> = listed.split_whitespace().collect();
         let mut codes: Vec<&str> = first

@@ -69,3 +69,9 @@ g5-decimal-read-write-hint-three-places = Thousandths have three places after th
 
 g5-decimal-round-ask = Round { $n } to the nearest { $place }.
 g5-decimal-round-hint-ends = Which two numbers is it between? Think of the nearest { $place }.
+
+decimal-hint-empty-place = An empty place at the end is worth 0.
+misconception-rounded-to-larger-place = Look at the place you round to. You used a larger place.
+    .name = Rounded to a larger place
+misconception-not-rounded = You kept the number. Round it to the place asked for.
+    .name = Did not round

@@ -123,7 +123,7 @@ g6-equivalent-test-step-never = The letters come to the same, but the numbers al
 g6-equivalent-test-step-sometimes = The parts with the letter differ. Only one number makes them equal.
 
 g6-variables-in-stories-ask-1 = One pen costs { $a } dollars. What do { $letter } pens cost in dollars?
-g6-variables-in-stories-ask-2 = { $name } walked { $letter } miles. Today { $name } walks { $a } miles more. How many miles is that in all?
+g6-variables-in-stories-ask-2 = { $name } walked { $letter } miles. Then { $name } walks another { $a } miles. How many miles is that in all?
 g6-variables-in-stories-ask-3 = { $name } has { $letter } marbles and gives away { $a }. How many are left?
 g6-variables-in-stories-ask-4 = { $letter } stickers are shared by { $a } friends. All get the same. How many does each get?
 g6-variables-in-stories-ask-5 = A boat costs { $a } dollars for each hour, and { $b } dollars more to clean it at the end. What does it cost in dollars for { $letter } hours?
@@ -198,3 +198,9 @@ g6-two-variables-ask-graph-2 = Across: hours { $x }. Up: miles { $y }. Write an 
 g6-two-variables-ask-graph-3 = Across: the age { $x } of a tree. Up: the age { $y } of another. Write an equation for { $y } with { $x }.
 g6-two-variables-ask-graph-4 = Across: shells before, { $x }. Up: shells now, { $y }. Write an equation for { $y } with { $x }.
 g6-two-variables-graph = A grid with the points A { $a }, B { $b } and C { $c }.
+
+part-constants = Constants
+misconception-letter-not-multiplied = The letter is multiplied too.
+    .name = Did not multiply the letter
+misconception-operations-swapped = Adding and multiplying have changed places.
+    .name = Swapped adding and multiplying

@@ -344,3 +344,7 @@ g5-unit-fraction-stories-hint-cut = Cut the shaded part into { $n }.
 g5-unit-fraction-stories-hint-fit = Ask how many parts fit.
 g5-unit-fraction-stories-hint-one = How many { $part } fit in one whole?
 g5-unit-fraction-stories-step-one = One whole holds { $parts } parts.
+
+g5-fraction-as-division-hint-cut = Cut the whole into { $shares } equal parts.
+misconception-fraction-kept-from-whole = The first number has no fraction. Trade one whole for parts first.
+    .name = Did not trade a whole

@@ -348,3 +348,6 @@ solid-box = Rectangular prism that is not a cube
 solid-pyramid = Square pyramid
 solid-prism = Triangular prism
 solid-step = It folds up to this: { $solid }.
+
+misconception-ray-and-segment-mixed-up = A ray has one arrow. A segment has two ends.
+    .name = Mixed up ray and segment

@@ -219,7 +219,7 @@ g5-volume-unit-cube-ask-tower = { $n } cubes are stacked in a tower. Each has ed
 
 g5-volume-pack-ask-gaps = { $name } packs { $a } unit cubes into a box. There is still room for { $b } more. What is the volume of the box?
 g5-volume-pack-ask-out = A box is packed full with { $a } unit cubes. { $name } cuts a part off the box that holds { $b } of them. What is the volume of the rest?
-g5-volume-pack-ask-both = { $name } puts { $a } unit cubes into a box. { $b } of them stick out of the top, and there is still room for { $c } more inside. What is the volume of the box?
+g5-volume-pack-ask-both = { $name } puts { $a } unit cubes into a box. { $b } of them lie above the top, and there is still room for { $c } more inside. What is the volume of the box?
 g5-volume-pack-hint-rule = The cubes must fill the solid with no gaps.
 g5-volume-pack-hint-gaps = The room that is left is part of the box. Fill it.
 g5-volume-pack-hint-out = The part cut off is no longer there. Leave it out.

@@ -69,3 +69,9 @@ g5-decimal-read-write-hint-three-places = Las milésimas ocupan tres lugares des
 
 g5-decimal-round-ask = Redondea { $n } { $place }.
 g5-decimal-round-hint-ends = ¿Entre qué dos números está? Piensa: { $place }.
+
+decimal-hint-empty-place = Un lugar vacío al final vale 0.
+misconception-rounded-to-larger-place = Mira el lugar al que redondeas. Usaste un lugar mayor.
+    .name = Redondeó a un lugar mayor
+misconception-not-rounded = Dejaste el número igual. Redondéalo al lugar que se pide.
+    .name = No redondeó

@@ -123,7 +123,7 @@ g6-equivalent-test-step-never = La parte con letra es igual, pero los números s
 g6-equivalent-test-step-sometimes = Las partes con letra son distintas. Solo un número las hace iguales.
 
 g6-variables-in-stories-ask-1 = Una pluma cuesta { $a } dólares. ¿Cuántos dólares cuestan { $letter } plumas?
-g6-variables-in-stories-ask-2 = { $name } caminó { $letter } millas. Hoy camina { $a } millas más. ¿Cuántas millas son en total?
+g6-variables-in-stories-ask-2 = { $name } caminó { $letter } millas. Luego camina otras { $a } millas. ¿Cuántas millas son en total?
 g6-variables-in-stories-ask-3 = { $name } tiene { $letter } canicas y regala { $a }. ¿Cuántas quedan?
 g6-variables-in-stories-ask-4 = { $letter } calcomanías se reparten entre { $a } amigos. A todos les toca igual. ¿Cuántas le tocan a cada uno?
 g6-variables-in-stories-ask-5 = Un bote cuesta { $a } dólares por cada hora y { $b } dólares más por limpiarlo al final. ¿Cuántos dólares cuesta por { $letter } horas?
@@ -198,3 +198,9 @@ g6-two-variables-ask-graph-2 = A lo ancho: horas { $x }. Hacia arriba: millas { 
 g6-two-variables-ask-graph-3 = A lo ancho: la edad { $x } de un árbol. Hacia arriba: la edad { $y } de otro. Escribe una ecuación para { $y } con { $x }.
 g6-two-variables-ask-graph-4 = A lo ancho: conchas antes, { $x }. Hacia arriba: conchas ahora, { $y }. Escribe una ecuación para { $y } con { $x }.
 g6-two-variables-graph = Una cuadrícula con los puntos A { $a }, B { $b } y C { $c }.
+
+part-constants = Constantes
+misconception-letter-not-multiplied = La letra también se multiplica.
+    .name = No multiplicó la letra
+misconception-operations-swapped = La suma y la multiplicación cambiaron de lugar.
+    .name = Intercambió la suma y la multiplicación

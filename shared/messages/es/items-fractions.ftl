@@ -344,3 +344,7 @@ g5-unit-fraction-stories-hint-cut = Corta en { $n } la parte sombreada.
 g5-unit-fraction-stories-hint-fit = Pregunta cuántas partes caben.
 g5-unit-fraction-stories-hint-one = ¿Cuántas veces cabe { $part } en un entero?
 g5-unit-fraction-stories-step-one = En un entero caben { $parts } partes.
+
+g5-fraction-as-division-hint-cut = Corta el entero en { $shares } partes iguales.
+misconception-fraction-kept-from-whole = El primer número no tiene fracción. Cambia primero un entero por partes.
+    .name = No cambió un entero por partes

@@ -348,3 +348,6 @@ solid-box = Prisma rectangular que no es un cubo
 solid-pyramid = Pirámide cuadrada
 solid-prism = Prisma triangular
 solid-step = Al doblarlo se forma esto: { $solid }.
+
+misconception-ray-and-segment-mixed-up = Un rayo tiene una flecha. Un segmento tiene dos extremos.
+    .name = Confundió rayo y segmento

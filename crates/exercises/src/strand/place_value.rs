@@ -170,7 +170,14 @@ fn round_draft(n: i64, place: i64) -> Option<Draft> {
                 },
                 whole(wrong),
             )
-            .misconception_unless_same("rounded-to-other-place", whole(other_place))
+            .misconception_unless_same(
+                if other_place == n {
+                    "not-rounded"
+                } else {
+                    "rounded-to-other-place"
+                },
+                whole(other_place),
+            )
             .misconception_unless_same("rounded-place-digit-only", whole(right / place)),
     )
 }

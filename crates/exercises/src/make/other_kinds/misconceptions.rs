@@ -1,5 +1,6 @@
 //! A child's answer and the mistake in it: which one is it? Then the right answer.
 
+use super::alike::alike;
 use super::judged::said_blocks;
 use super::parts::{speaker, two_parts};
 use crate::answer::{Answer, Choice, Entry};
@@ -24,10 +25,12 @@ pub(super) fn name_the_misconception(draft: &Draft, dice: &mut Dice) -> Option<D
         }
     }
     dice.shuffle(&mut two_of);
-    two_of.truncate(2);
-    let [(one, one_answer), (two, two_answer)] = two_of.as_slice() else {
-        return None;
-    };
+    // The second must not be true of the first one's answer too.
+    let (one, one_answer) = two_of.first()?;
+    let (two, two_answer) = two_of
+        .iter()
+        .skip(1)
+        .find(|(code, answer)| !alike(one, code) && answer != one_answer)?;
     let at = dice.from(0..=2) as u32;
     let said = match at {
         0 => one_answer,

@@ -4,6 +4,7 @@
 //! answer to compare, the range of an answer, a missing number. A task is recognised by its
 //! statement or its sentence, so a generator needs nothing for them.
 
+mod alike;
 mod between;
 mod boxes;
 mod equations;

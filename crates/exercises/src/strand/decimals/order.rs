@@ -82,9 +82,14 @@ fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
             .compare(sign)
             .hint(Say::new("decimal-hint-places"))
             .hint(
-                Say::new("decimal-hint-even")
-                    .math("left", num(even(a)))
-                    .math("right", num(even(b))),
+                // Both written out would show that they are equal.
+                if same {
+                    Say::new("decimal-hint-empty-place")
+                } else {
+                    Say::new("decimal-hint-even")
+                        .math("left", num(even(a)))
+                        .math("right", num(even(b)))
+                },
             )
             .step(
                 Say::new("decimal-hint-even")
@@ -190,6 +195,15 @@ fn round(m: &mut Make) -> Option<Draft> {
             },
             decimal(wrong),
         )
-        .misconception("rounded-to-other-place", decimal(other)),
+        .misconception(
+            if keep_places > 0 {
+                "rounded-to-larger-place"
+            } else if other.ratio() == n.ratio() {
+                "not-rounded"
+            } else {
+                "rounded-to-other-place"
+            },
+            decimal(other),
+        ),
     )
 }

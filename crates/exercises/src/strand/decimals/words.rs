@@ -26,39 +26,38 @@ pub(super) fn in_words(m: &mut Make) -> Option<Draft> {
         .words("ones", spelled(ones))
         .words("part", spelled(part));
     let digits = part.to_string().len() as u32;
-    // Written without the zeros before the part, and one place off.
+    // Written without the zeros before the part.
     let squeezed = Dec::new(ones * 10_i64.pow(digits) + part, digits);
-    let shifted = if digits < places {
-        Dec::new(ones * 10_i64.pow(digits + 1) + part, digits + 1)
-    } else {
-        Dec::new(ones * size * 10 + part, places + 1)
-    };
-    let other = if shifted == value {
-        Dec::new(ones * size * 10 + part, places + 1)
-    } else {
-        shifted
-    };
     let statement = json!({
         "task": "decimal_of_words", "words": words_of(ones, part, places),
     });
-    let shown = if digits < places { squeezed } else { other };
+    // Where the part fills its places there is no zero to leave out.
+    let (shown_code, shown) = if digits < places {
+        ("zeros-left-out", squeezed)
+    } else {
+        let far = Dec::new(ones * size * 10 + part, places + 1);
+        ("place-gap-off-by-one", far)
+    };
     let joined = Dec::new(ones * size + part, 0);
     let draft = Draft::new(statement).ask(m.say("ask-words")).ask(words);
     let draft = if m.dice.one_in(2) {
         draft
             .decimal(value)
-            .misconception("zeros-left-out", decimal(shown))
+            .misconception(shown_code, decimal(shown))
             .misconception("decimal-point-left-out", decimal(joined))
     } else {
         draft.one_of(
             &mut m.dice,
             shows(num(value)),
             vec![
-                ("zeros-left-out", shows(num(shown))),
-                (
-                    "place-gap-off-by-one",
-                    shows(num(Dec::new(ones * size * 100 + part, places + 2))),
-                ),
+                (shown_code, shows(num(shown))),
+                if digits < places {
+                    // One place too far.
+                    let far = Dec::new(ones * size * 10 + part, places + 1);
+                    ("place-gap-off-by-one", shows(num(far)))
+                } else {
+                    ("decimal-point-left-out", shows(num(joined)))
+                },
             ],
         )
     };

@@ -197,7 +197,14 @@ fn write_number_expression(m: &mut Make) -> Option<Draft> {
                 },
                 expression(flat),
             )
-            .misconception("operation-order-turned-round", expression(turned)),
+            .misconception(
+                if matches!(story, 1 | 3) {
+                    "operations-swapped"
+                } else {
+                    "operation-order-turned-round"
+                },
+                expression(turned),
+            ),
     )
 }
 

@@ -124,7 +124,7 @@ fn same_size(m: &mut Make) -> Option<Draft> {
     }
     wrong.push(("one-part-off", c + 1, d));
     let shifted = a + d - b;
-    if shifted > 0 {
+    if !down && shifted > 0 {
         wrong.push(("same-difference", shifted, d));
     }
     // One wrong choice for each misconception; none equals the right one.
@@ -220,7 +220,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
         )
         .step(shown(num(right)))
         .misconception("kept-the-number", whole(kept))
-        .misconception("same-difference", whole(shifted)),
+        .misconception_if(!down, "same-difference", whole(shifted)),
     )
 }
 

@@ -69,7 +69,7 @@ pub(super) fn equivalent(m: &mut Make) -> Option<Draft> {
             )
             .step(shown(num(c)))
             .misconception("kept-the-number", whole(a))
-            .misconception("same-difference", whole(shifted)),
+            .misconception_if(!down, "same-difference", whole(shifted)),
     )
 }
 

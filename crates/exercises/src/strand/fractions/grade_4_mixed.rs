@@ -118,7 +118,11 @@ fn mixed_subtract(m: &mut Make) -> Option<Draft> {
     Some(if regroups {
         draft
             .misconception(
-                "smaller-fraction-from-larger",
+                if a == 0 {
+                    "fraction-kept-from-whole"
+                } else {
+                    "smaller-fraction-from-larger"
+                },
                 mixed(Ratio::from(w - x) + Ratio::new(c - a, b)),
             )
             .misconception("traded-whole-not-taken-away", mixed(value + 1))

@@ -352,7 +352,12 @@ fn as_division(m: &mut Make) -> Option<Draft> {
             .mixed(value)
             .hint(m.say("hint-divide"))
             .hint_with(
-                m.say("hint-one").math("part", frac(1, people)),
+                // The share of one whole is the answer where one whole is shared.
+                if shared == 1 {
+                    m.say("hint-cut").count("shares", people)
+                } else {
+                    m.say("hint-one").math("part", frac(1, people))
+                },
                 tape_parts(people, 1, None, Some(num(1))),
             )
             .step(

@@ -69,7 +69,7 @@ pub(super) fn which_equal(m: &mut Make, bottoms: &[i64]) -> Option<Draft> {
         ("same-top-number", places(&|other| other.0 == a)),
         (
             "same-difference",
-            places(&|other| other.1 - other.0 == b - a),
+            places(&|other| other.1 - other.0 == b - a && other.1 > b),
         ),
         ("one-equal-fraction-only", places(&|other| *other == known)),
     ] {
@@ -78,5 +78,6 @@ pub(super) fn which_equal(m: &mut Make, bottoms: &[i64]) -> Option<Draft> {
             draft = draft.misconception_unless_same(code, wrong);
         }
     }
+    keep(!draft.misconceptions.is_empty())?;
     Some(draft)
 }

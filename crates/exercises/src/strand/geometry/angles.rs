@@ -43,7 +43,10 @@ fn turn(m: &mut Make) -> Option<Draft> {
                 .ask(m.wording("ask-part", 2).count("degrees", value))
                 .fraction(top, bottom)
                 .hint(m.say("hint-full"))
-                .hint(m.say("hint-fraction").math("fraction", frac(value, 360)))
+                .hint(
+                    m.say("hint-fraction")
+                        .math("fraction", frac(Expr::Blank, 360)),
+                )
                 .step(m.say("hint-full"))
                 .step(equal(frac(value, 360), frac(top, bottom)))
                 .misconception("turn-out-of-180", crate::make::fraction(value, 180))
@@ -357,11 +360,11 @@ fn lines(m: &mut Make) -> Option<Draft> {
                     .text("b", letters.1),
             ))
             .one_of_listed(
-                vec![
-                    ("line-and-segment-mixed-up", says("stroke-segment")),
-                    ("ray-and-line-mixed-up", says("stroke-ray")),
-                    ("line-and-segment-mixed-up", says("stroke-line")),
-                ],
+                ["stroke-segment", "stroke-ray", "stroke-line"]
+                    .into_iter()
+                    .enumerate()
+                    .map(|(taken, name)| (mixed_up(kind, taken), says(name)))
+                    .collect(),
                 kind,
             )
             .hint(m.say("hint-arrows"))
@@ -440,4 +443,13 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .step(m.say("hint-parallel"))
             .step(m.say(["step-parallel", "step-perpendicular", "step-crossing"].get(kind)?)),
     )
+}
+
+/// The name of the pair of strokes that are mixed up: 0 is a segment, 1 a ray, 2 a line.
+const fn mixed_up(kind: usize, taken: usize) -> &'static str {
+    match (kind, taken) {
+        (0, 1) | (1, 0) => "ray-and-segment-mixed-up",
+        (1, 2) | (2, 1) => "ray-and-line-mixed-up",
+        _ => "line-and-segment-mixed-up",
+    }
 }

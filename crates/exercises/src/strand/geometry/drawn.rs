@@ -190,7 +190,11 @@ pub(super) fn symmetry_lines(m: &mut Make) -> Option<Draft> {
                 format!("{}-{}", m.concept, lines.get(first as usize)?),
             ))
             .misconception_if(several, "one-fold-line-only", places(&|at, _| at == first))
-            .misconception_if(kind != 0, "cut-in-half-is-a-fold", places(&|_, _| true))
+            .misconception_if(
+                matches!(kind, 1 | 2),
+                "cut-in-half-is-a-fold",
+                places(&|_, _| true),
+            )
             .misconception_if(
                 !several,
                 "corner-lines-taken-as-folds",

@@ -119,15 +119,10 @@ fn properties(m: &mut Make) -> Option<Draft> {
                 .step(m.say(step(family.0)))
                 .step(m.say("step-check"))
                 .misconception_unless_same("some-taken-for-all", wrong(&|p| holds(square, p)))
+                // A part of the key, so that each one chosen holds.
                 .misconception_unless_same("wider-family-property-forgotten", {
-                    let mut seen = false;
                     let first = choices.iter().find(|p| holds(family, p)).copied()?;
-                    seen |= right > 1;
-                    if seen {
-                        wrong(&|p| p == first)
-                    } else {
-                        wrong(&|p| !holds(family, p))
-                    }
+                    wrong(&|p| p == first)
                 }),
         );
     }
@@ -156,11 +151,7 @@ fn properties(m: &mut Make) -> Option<Draft> {
             .misconception_unless_same("some-taken-for-all", wrong(&|_| true))
             .misconception_unless_same(
                 "wider-family-property-forgotten",
-                if right > 1 {
-                    wrong(&|name| name == example)
-                } else {
-                    wrong(&|name| !fits(name))
-                },
+                wrong(&|name| name == example),
             ),
     )
 }

@@ -294,8 +294,12 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": kind_of(shape)}))
                 .ask(again_ask.count("parts", first).count("again", again).word("shape", shape))
                 .fraction(1, total)
-                .misconception("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
-                .misconception("second-cut-only", fraction(again, first))
+                .misconception_if(
+                    first + again != total,
+                    "cut-parts-added",
+                    fraction(1, first + again),
+                )
+                .misconception("second-cut-only", fraction(1, again))
         }
     };
     keep(kind != 1 || parts > 2)?;

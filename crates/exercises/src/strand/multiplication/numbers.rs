@@ -227,7 +227,10 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
                     "factors-with-multiples",
                     right.iter().copied().chain([n * 2]).collect(),
                 ),
-                ("only-one-factor-found", vec![*right.first()?]),
+                (
+                    "only-one-factor-found",
+                    vec![*right.iter().find(|factor| **factor != n)?],
+                ),
             ],
         )
     };
@@ -261,7 +264,8 @@ fn multiples(m: &mut Make) -> Option<Draft> {
     numbers.sort_unstable();
     numbers.dedup();
     m.dice.shuffle(&mut numbers);
-    let right: Vec<i64> = numbers.iter().copied().filter(|x| x % n == 0).collect();
+    let mut right: Vec<i64> = numbers.iter().copied().filter(|x| x % n == 0).collect();
+    right.sort_unstable();
     keep(right.len() == 3 && numbers.len() >= 5 && numbers.iter().all(|x| *x <= 100))?;
     let same_end: Vec<i64> = numbers
         .iter()

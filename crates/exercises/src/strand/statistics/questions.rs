@@ -131,14 +131,6 @@ fn shape(m: &mut Make) -> Option<Draft> {
             "tail-on-the-wrong-side"
         }
     };
-    // In an even plot both wrong choices would have the same code; the second gets its own.
-    let code = |k: usize| {
-        if right == 0 && k == 2 {
-            "tail-on-the-wrong-side"
-        } else {
-            code(k)
-        }
-    };
     Some(
         Draft::new(json!({"task": "plot_shape", "dots": counts}))
             .ask(m.say("ask"))

@@ -100,10 +100,13 @@ fn write(m: &mut Make) -> Option<Draft> {
                 expression(turned),
             )
             .misconception(
-                if story == 5 {
-                    "numbers-swapped-in-expression"
-                } else {
-                    "wrong-sign-for-words"
+                match story {
+                    3 | 4 => "wrong-operation-for-words",
+                    5 => "numbers-swapped-in-expression",
+                    6 => "letter-not-multiplied",
+                    7 => "brackets-left-out-or-added",
+                    // Plus for minus, or minus for plus.
+                    _ => "wrong-sign-for-words",
                 },
                 expression(other),
             ),
@@ -223,7 +226,7 @@ fn name_coefficients(m: &Make, (a, x): (i64, &'static str), (b, y): (i64, &'stat
     )
     .one_of_listed(
         vec![
-            ("coefficients-called-otherwise", says("part-factors")),
+            ("coefficients-called-otherwise", says("part-constants")),
             ("coefficients-called-otherwise", says("part-terms")),
             ("", says("part-coefficients")),
         ],
@@ -327,6 +330,14 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 },
                 expression(wrong),
             )
-            .misconception("wrong-sign-for-words", expression(other)),
+            .misconception(
+                match story {
+                    1 => "wrong-operation-for-words",
+                    4 => "operation-order-turned-round",
+                    5..=7 => "letter-not-multiplied",
+                    _ => "wrong-sign-for-words",
+                },
+                expression(other),
+            ),
     )
 }
