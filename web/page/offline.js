@@ -77,7 +77,8 @@ async function keep() {
 async function takeOver() {
   const now = await noted('now');
   if (now !== KEPT) {
-    await note('before', now);
+    // What was chosen is what opened; the one after it may not.
+    await note('before', (await chosen()) ?? now);
     await note('now', KEPT);
   }
   await note('choice', null);

@@ -27,3 +27,14 @@ test('somebody who has made neither is asked after the first days', () => {
   expect(reminderFor(made(null, 3, 2), null, '2026-12-01')).toEqual({ firm: false, days: 2 });
   expect(reminderFor(made(null, 3, 10), null, '2026-12-01')).toEqual({ firm: true, days: 10 });
 });
+
+test('a file made while the clock was ahead does not end the reminders', () => {
+  expect(reminderFor(made('2099-01-01', 900, 180), null, '2027-05-01')).toEqual({
+    firm: true,
+    days: 180,
+  });
+  expect(reminderFor(made('2099-01-01'), '2027-04-01', '2027-05-01')).toEqual({
+    firm: true,
+    days: 30,
+  });
+});

@@ -21,7 +21,10 @@ export function reminderFor(
   today: string,
 ): Reminder | null {
   if (preview.new_since === 0) return null;
-  const kept = [preview.last_made_on, carriedOn].filter((date) => date !== null).sort();
+  // A date after today comes from a clock that was wrong; it must not end the reminders.
+  const kept = [preview.last_made_on, carriedOn]
+    .filter((date) => date !== null && date <= today)
+    .sort() as string[];
   const last = kept.at(-1);
   if (last === undefined) {
     if (preview.days < FIRST_SOON_DAYS) return null;

@@ -1924,6 +1924,7 @@ export type MessageId =
   | 'web-version-newest-yes'
   | 'web-version-why'
   | 'web-version-no'
+  | 'web-pin-text'
   | 'strand-place-value'
   | 'strand-addition-subtraction'
   | 'strand-multiplication'

@@ -1,7 +1,7 @@
 /** The way to the program in a browser: a worker beside the page, and the browser's own means. */
 import type { CallError, Calls, Language } from '../contract';
 import { download, pick, share, shares } from './files';
-import { askToKeep, noteCarried } from './kept';
+import { askToKeep, forgetAllCarried, forgetCarried, noteCarried } from './kept';
 import { speak, stopSpeaking } from './voice';
 import { type Asked, type ProgramName, ProgramWorker, WorkerFailed } from './worker';
 
@@ -57,7 +57,8 @@ async function beside(name: string): Promise<Response | null> {
 
 /** The store of a student to show, where `./run web` put one and the address asks for it. */
 async function shown(asked: URLSearchParams): Promise<ArrayBuffer | null> {
-  if (!asked.has('sample')) return null;
+  // A link to a school's pages must not add a student to those who work there.
+  if (!asked.has('sample') || location.hostname !== 'localhost') return null;
   const answer = await beside('sample/student.sqlite');
   const bytes = await answer?.arrayBuffer().catch(() => null);
   // Some servers answer with a page for what they do not have.
@@ -91,8 +92,10 @@ async function start(name: ProgramName): Promise<ProgramWorker> {
 async function takeLinked(worker: ProgramWorker, asked: URLSearchParams): Promise<void> {
   const name = asked.get('pack');
   if (!name) return;
-  // A file of the folder itself, so its name has no slash.
-  const answer = name.includes('/') ? null : await beside(encodeURIComponent(name));
+  // A file of the folder itself, so its name has no slash. Other kinds of files can ask for a
+  // passphrase, and no link may.
+  const isPack = /^[^/]+\.sfclass$/.test(name);
+  const answer = isPack ? await beside(encodeURIComponent(name)) : null;
   const bytes = await answer?.arrayBuffer().catch(() => null);
   if (bytes) await worker.ask({ do: 'file', name, bytes });
   // Once; a reload goes on where the student is.
@@ -170,6 +173,10 @@ async function ask(asked: Asked & { do: 'call' }): Promise<unknown> {
   }
   files.forEach(download);
   if (WORTH_KEEPING.has(asked.name)) askToKeep();
+  if (asked.name === 'remove_student') {
+    forgetCarried((JSON.parse(asked.args) as Calls['remove_student']['args']).student);
+  }
+  if (asked.name === 'remove_everything') forgetAllCarried();
   if (asked.name === 'make_carry') {
     noteCarried((JSON.parse(asked.args) as Calls['make_carry']['args']).student);
   }

@@ -18,6 +18,26 @@ export function noteCarried(student: string): void {
   }
 }
 
+/** Forgets this of a student who is removed. */
+export function forgetCarried(student: string): void {
+  try {
+    localStorage.removeItem(carried(student));
+  } catch {
+    // Then there is no note either.
+  }
+}
+
+/** Forgets this of all students. */
+export function forgetAllCarried(): void {
+  try {
+    Object.keys(localStorage)
+      .filter((name) => name.startsWith(carried('')))
+      .forEach((name) => localStorage.removeItem(name));
+  } catch {
+    // Then there is no note either.
+  }
+}
+
 /** The date of a student's last carry file, as `YYYY-MM-DD`. */
 export function lastCarried(student: string): string | null {
   try {
