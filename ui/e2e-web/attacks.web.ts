@@ -1,5 +1,5 @@
 // What other pages, links and half a web space can do to a student's pages.
-import { callIn, callOn, drive } from './driver';
+import { callIn, callOn, drive, joined } from './driver';
 import { expect, given, test } from './fixtures';
 
 declare global {
@@ -10,17 +10,12 @@ declare global {
 
 test('a page cannot say that a student typed the PIN', async ({ page, site, room }) => {
   await drive(page, site.url);
-  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
-  const seat_code = room.codes[0] ?? '';
-  const { id: student } = await callIn(page, 'join', {
-    ...{ pack: offer?.pack ?? 0, seat_code, nickname: 'Wren' },
-    ...{ avatar: 'heron', language: 'en', beside: false },
-  });
+  const student = await joined(page, room);
   await callIn(page, 'set_pin', {
     student,
     pin: '4711',
     pin_signs: room.pin_signs[0] ?? '',
-    seat_code,
+    seat_code: room.codes[0] ?? '',
   });
   await page.evaluate(() => window.driver.kill());
   await page.evaluate((student) => window.driver.open([student]), student);

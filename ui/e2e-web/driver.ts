@@ -1,6 +1,8 @@
 // Makes calls in a browser without the screens, through the same worker.
 import type { Page } from '@playwright/test';
+import type { OwnClass } from '../e2e/own-class';
 import type { Calls } from '../src/lib/backend/contract';
+import { given } from './fixtures';
 
 interface Reply {
   id: number;
@@ -113,4 +115,16 @@ export async function callIn<N extends keyof Calls>(
   const outcome = await callOn(page, name, args, given);
   if (outcome.failed) throw new Error(`${name}: ${JSON.stringify(outcome.failed)}`);
   return outcome.done as Calls[N]['out'];
+}
+
+/** How a student joins with the first slip of a class. */
+export const joining = (room: OwnClass, pack: number): Calls['join']['args'] => ({
+  ...{ pack, seat_code: room.codes[0] ?? '', nickname: 'Wren' },
+  ...{ avatar: 'heron', language: 'en', beside: false },
+});
+
+/** Joins a class without the screens. Returns the student. */
+export async function joined(page: Page, room: OwnClass): Promise<string> {
+  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
+  return (await callIn(page, 'join', joining(room, offer?.pack ?? 0))).id;
 }

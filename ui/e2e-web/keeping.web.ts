@@ -1,6 +1,6 @@
 // What a browser does to the data: no room, cleared, a fault, and a new version of the program.
-import { callIn, callOn, drive } from './driver';
-import { expect, given, test } from './fixtures';
+import { callIn, callOn, drive, joined } from './driver';
+import { expect, test } from './fixtures';
 
 test('without room nothing is stored in part, and all is there once there is room', async ({
   page,
@@ -8,11 +8,7 @@ test('without room nothing is stored in part, and all is there once there is roo
   room,
 }) => {
   await drive(page, site.url);
-  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
-  const { id: student } = await callIn(page, 'join', {
-    ...{ pack: offer?.pack ?? 0, seat_code: room.codes[0] ?? '', nickname: 'Wren' },
-    ...{ avatar: 'heron', language: 'en', beside: false },
-  });
+  const student = await joined(page, room);
   const { concepts } = await callIn(page, 'today', { student, date: null });
   const session = await page.context().newCDPSession(page);
   const { origin } = new URL(site.url);
@@ -53,11 +49,7 @@ test('a carry file brings all back after the browser cleared the data', async ({
   room,
 }) => {
   await drive(page, site.url);
-  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
-  const { id: student } = await callIn(page, 'join', {
-    ...{ pack: offer?.pack ?? 0, seat_code: room.codes[0] ?? '', nickname: 'Wren' },
-    ...{ avatar: 'heron', language: 'en', beside: false },
-  });
+  const student = await joined(page, room);
   const { concepts } = await callIn(page, 'today', { student, date: null });
   const concept = concepts[0]?.concept.id ?? '';
   await callIn(page, 'check_in', {
@@ -84,11 +76,7 @@ test('a carry file brings all back after the browser cleared the data', async ({
 
 test('a copy takes the place of a store, which is put aside', async ({ page, site, room }) => {
   await drive(page, site.url);
-  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
-  const { id: student } = await callIn(page, 'join', {
-    ...{ pack: offer?.pack ?? 0, seat_code: room.codes[0] ?? '', nickname: 'Wren' },
-    ...{ avatar: 'heron', language: 'en', beside: false },
-  });
+  const student = await joined(page, room);
   const store = { kind: 'student' as const, student };
   const { concepts } = await callIn(page, 'today', { student, date: null });
   const concept = concepts[0]?.concept.id ?? '';

@@ -6,8 +6,8 @@ import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import config from '../playwright.web.config';
-import { callIn, drive } from './driver';
-import { expect, given, test } from './fixtures';
+import { callIn, drive, joined } from './driver';
+import { expect, test } from './fixtures';
 import type { OwnClass } from '../e2e/own-class';
 
 /** Kills of each kind. */
@@ -40,14 +40,10 @@ function after(before: Said, ids: string[], first: number, count: number): Said 
   return said;
 }
 
-async function joined(page: Page, room: OwnClass): Promise<{ student: string; ids: string[] }> {
-  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
-  const { id } = await callIn(page, 'join', {
-    ...{ pack: offer?.pack ?? 0, seat_code: room.codes[0] ?? '', nickname: 'Wren' },
-    ...{ avatar: 'heron', language: 'en', beside: false },
-  });
-  const { concepts } = await callIn(page, 'today', { student: id, date: null });
-  return { student: id, ids: concepts.map(({ concept }) => concept.id) };
+async function begun(page: Page, room: OwnClass): Promise<{ student: string; ids: string[] }> {
+  const student = await joined(page, room);
+  const { concepts } = await callIn(page, 'today', { student, date: null });
+  return { student, ids: concepts.map(({ concept }) => concept.id) };
 }
 
 /** Makes check-ins, one after the other, from the `first` on. Says on the console how many were
@@ -99,7 +95,7 @@ function later(there: Said, expected: (count: number) => Said, count: number, mo
 test(`${KILLS} kills of the worker lose nothing acknowledged`, async ({ page, site, room }) => {
   test.setTimeout(3_600_000);
   await drive(page, site.url);
-  const { student, ids } = await joined(page, room);
+  const { student, ids } = await begun(page, room);
   let before: Said = {};
   let first = 0;
   let count = 0;
@@ -172,7 +168,7 @@ test(`${KILLS} kills of the browser lose nothing acknowledged`, async ({ site, r
   const data = mkdtempSync(join(tmpdir(), 'surefoot-killed-'));
   let running = await start(data);
   await drive(running.page, site.url);
-  const { student, ids } = await joined(running.page, room);
+  const { student, ids } = await begun(running.page, room);
   let before: Said = {};
   let first = 0;
   let count = 0;

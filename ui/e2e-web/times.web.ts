@@ -1,7 +1,7 @@
 // How long the program takes in a browser, beside the native one in the same run. It prints the
 // times; the bounds are wide, because other work may use the machine.
-import { callIn, drive } from './driver';
-import { expect, given, test } from './fixtures';
+import { callIn, drive, joined, joining } from './driver';
+import { expect, test } from './fixtures';
 import type { Calls } from '../src/lib/backend/contract';
 
 const TAPS = 100;
@@ -13,15 +13,10 @@ function median(times: number[]): number {
 
 test('opening, a tap to the disk, Today and practice', async ({ page, site, desk, room }) => {
   await drive(page, site.url);
-  const join = (pack: number) => ({
-    ...{ pack, seat_code: room.codes[0] ?? '', nickname: 'Wren' },
-    ...{ avatar: 'heron', language: 'en' as const, beside: false },
-  });
-  const offer = await callIn(page, 'pick_class_pack', {}, given(room.pack));
-  const { id: student } = await callIn(page, 'join', join(offer?.pack ?? 0));
+  const student = await joined(page, room);
   await desk.pick(room.pack);
   const there = await desk.call('pick_class_pack', {});
-  const { id: native } = await desk.call('join', join(there?.pack ?? 0));
+  const { id: native } = await desk.call('join', joining(room, there?.pack ?? 0));
   const { concepts } = await callIn(page, 'today', { student, date: null });
   const ids = concepts.map(({ concept }) => concept.id);
 

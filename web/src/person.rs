@@ -73,7 +73,7 @@ impl Person {
         mem::take(&mut self.state().files)
     }
 
-    /// What the last call asked of the page. What was given to it is over.
+    /// Returns what the last call asked of the page, and forgets what the page had given it.
     pub(crate) fn asked(&self) -> Option<Value> {
         let mut state = self.state();
         state.given = None;

@@ -1,5 +1,5 @@
-//! What stands in for the teacher's side in a program that is a student's alone: no classes, no
-//! lock, nothing to remove.
+//! The teacher's side of a program that has only a student's side: no classes, no lock, nothing to
+//! remove.
 
 use crate::context::Context;
 use crate::context::file_dialogs::FileSource;

@@ -43,7 +43,7 @@ pub(crate) fn comes_too_often(concept: &str, answer: &Answer, dice: &mut Dice) -
     percent.is_some_and(|percent| dice.from(1..=100) > percent)
 }
 
-/// A typed answer as it stands in the list.
+/// Writes a typed answer as `often.txt` does; none for another kind of answer.
 pub(crate) fn text_of(answer: &Answer) -> Option<String> {
     Some(match answer {
         Answer::WholeNumber { value } => value.to_string(),

@@ -182,7 +182,8 @@ fn extend(
     while let Some((next, after)) = rest.split_first() {
         rest = after;
         chosen.push(*next);
-        let used: u32 = chosen.iter().map(|(_, offer)| offer.minutes).sum();
+        let minutes_of = chosen.iter().map(|(_, offer)| offer.minutes);
+        let used = minutes_of.fold(0, u32::saturating_add);
         if used <= minutes {
             let value: i64 = chosen
                 .iter()

@@ -115,7 +115,7 @@ fn titled(
     Ok(Slab::stacked(&parts, ABOVE_WORK))
 }
 
-/// An exercise as it stands on a half-sheet.
+/// An exercise, laid out for a half-sheet.
 struct Half {
     set: Slab,
     /// Whether it takes the whole width.

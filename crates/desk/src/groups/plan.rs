@@ -103,7 +103,7 @@ pub fn plan(
     let mut plan = plan_groups(&problem, &limits)
         .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
     let is_first = |group: &PlannedGroup| Some(group.concept) == concept;
-    // What they are worth only here, so that the plan is told as any other.
+    // The weight added above steers the search alone, so the worth of the plan leaves it out.
     let further: u64 = (plan.groups.iter().filter(|group| is_first(group)))
         .flat_map(|group| &group.members)
         .map(|student| {
@@ -112,7 +112,7 @@ pub fn plan(
                 let weight = own.zip(concept).and_then(|(own, at)| own.get(at));
                 weight.copied().unwrap_or(0)
             };
-            u64::from(of(&problem) - of(&planned.problem).min(of(&problem)))
+            u64::from(of(&problem).saturating_sub(of(&planned.problem)))
         })
         .sum();
     let best = best_at_most(&plan).saturating_sub(further);

@@ -17,7 +17,26 @@ pub fn read(path: &Path) -> Result<Value, String> {
         )));
     }
     let bytes = std::fs::read(path).map_err(|e| at(&e))?;
-    serde_json::from_slice(&bytes).map_err(|e| at(&format!("not JSON: {e}")))
+    let file = serde_json::from_slice(&bytes).map_err(|e| at(&format!("not JSON: {e}")))?;
+    match too_large(&file) {
+        None => Ok(file),
+        Some(number) => Err(at(&format!(
+            "{number} is too large (at most {MOST_NUMBER})"
+        ))),
+    }
+}
+
+/// The largest whole number in an instance file, so that sums of counts do not overflow.
+const MOST_NUMBER: u64 = u32::MAX as u64;
+
+/// The first whole number that is too large.
+fn too_large(value: &Value) -> Option<u64> {
+    match value {
+        Value::Number(number) => number.as_u64().filter(|number| *number > MOST_NUMBER),
+        Value::Array(values) => values.iter().find_map(too_large),
+        Value::Object(fields) => fields.values().find_map(too_large),
+        _ => None,
+    }
 }
 
 /// The list of cases under a name.

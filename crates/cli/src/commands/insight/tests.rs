@@ -384,3 +384,19 @@ fn bad_cases_are_named() {
     }
     assert!(read(Path::new("no such file.json")).is_err());
 }
+
+#[test]
+fn a_number_whose_sums_would_overflow_is_refused_by_name() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("cases.json");
+    let with = |number: u64| {
+        std::fs::write(&file, json!({ "cases": [{ "upto": number }] }).to_string()).unwrap();
+        read(&file)
+    };
+    assert!(with(u32::MAX.into()).is_ok());
+    let words = with(u64::MAX).unwrap_err();
+    assert!(
+        words.contains("18446744073709551615 is too large"),
+        "{words}"
+    );
+}

@@ -1,6 +1,6 @@
 //! Names of mistakes that may both be true of one answer.
 
-/// Pairs that never stand side by side: they say the same, one is a case of the other, or the
+/// Pairs that are never offered together: they say the same, one is a case of the other, or the
 /// answer of one can come from the other. Read by people, one pair a line.
 const ALIKE: &[(&str, &str)] = &[
     ("all-triangles-fold-the-same", "fold-line-for-each-side"),
