@@ -8,10 +8,12 @@ import own from './playwright.config';
 /** Tests of the student's screens. */
 const STUDENT = ['student', 'evenings', 'tools', 'settings', 'days'];
 
-/** What is the desk's, or what a browser has not: paper, a save that the person declines or that
- * the program sees fail, and a voice outside the page. */
+/** Tests with a step at the desk, or with what a browser has not: paper, a save that the person
+ * declines or that the program sees fail, and a voice outside the page. */
 const NOT_HERE = [
   /at the desk/,
+  /a student's appearance is nobody else's$/,
+  /goals in own words/,
   / and on paper$/,
   /a hand-in is a file, or is shared$/,
   /reading aloud/,

@@ -197,7 +197,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
     await page.goBack();
     await expect(hook('today-aloud')).toBeVisible();
     await page.goBack();
-    await expect(hook('start-teacher')).toBeVisible();
+    await expect(hook('start-student')).toBeVisible();
     await enter();
     expect(await filledIn(page)).toBe(locked);
   });
